@@ -1,0 +1,9 @@
+// Starts the Chromium that the end-to-end tests and the pictures share.
+import { chromium, type Browser } from 'playwright-core';
+import { chromiumArguments, findChromium } from './find-chromium.ts';
+
+export async function launchChromium(): Promise<Browser> {
+  const executablePath = findChromium();
+  if (executablePath === undefined) throw new Error('no Chromium on the PATH');
+  return chromium.launch({ executablePath, args: chromiumArguments });
+}

@@ -1,0 +1,48 @@
+// Builds the page as it is shipped and serves it on a free port, for tests and pictures.
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { preview } from 'vite';
+
+const repository = join(import.meta.dirname, '..', '..');
+
+export interface ServedPage {
+  readonly address: string;
+  readonly close: () => Promise<void>;
+}
+
+/** A folder of its own, so that neither dist/ nor a second run is disturbed. */
+export async function servePage(): Promise<ServedPage> {
+  const folder = mkdtempSync(join(tmpdir(), 'dropcurve-'));
+  build(folder);
+  const server = await preview({
+    configFile: join(repository, 'vite.config.ts'),
+    logLevel: 'error',
+    build: { outDir: folder },
+    preview: { host: '127.0.0.1', port: 0 },
+  });
+  const address = server.resolvedUrls?.local[0];
+  if (address === undefined) throw new Error('the preview server gave no address');
+  const close = async () => {
+    await server.close();
+    rmSync(folder, { recursive: true, force: true });
+  };
+  return { address, close };
+}
+
+/** In a process of its own: a test run's NODE_ENV would make a development build. */
+function build(folder: string): void {
+  const vite = join(repository, 'node_modules', 'vite', 'bin', 'vite.js');
+  const { NODE_ENV: _, ...environment } = process.env;
+  const run = spawnSync(
+    process.execPath,
+    [vite, 'build', '--logLevel', 'warn', '--outDir', folder],
+    {
+      cwd: repository,
+      env: environment,
+      encoding: 'utf8',
+    },
+  );
+  if (run.status !== 0) throw new Error(`the page does not build:\n${run.stdout}${run.stderr}`);
+}

@@ -1,0 +1,81 @@
+// One config for the page, its preview and the three test projects.
+// The Vite root is src/, so every path below is absolute.
+import { playwright } from '@vitest/browser-playwright';
+import { join } from 'node:path';
+import { defineConfig } from 'vitest/config';
+import { chromiumArguments, findChromium } from './tests/setup/find-chromium.ts';
+import { openWcTesting } from './tests/setup/open-wc-testing.ts';
+
+const repository = import.meta.dirname;
+const at = (...parts: string[]) => join(repository, ...parts);
+const chromium = findChromium();
+
+export default defineConfig({
+  root: at('src'),
+  base: './',
+  cacheDir: at('.cache/vite'),
+  server: { fs: { allow: [repository] } },
+  build: {
+    outDir: at('dist'),
+    emptyOutDir: true,
+    target: 'es2022',
+    modulePreload: { polyfill: false },
+  },
+  worker: { format: 'es' },
+  preview: { host: '127.0.0.1', port: Number(process.env['PORT'] ?? 4173) },
+  test: {
+    onConsoleLog: (log) => !log.startsWith('Lit is in dev mode'),
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: 'core',
+          environment: 'node',
+          dir: at('tests'),
+          include: [at('tests/unit/**/*.test.ts'), at('tests/reference/**/*.test.ts')],
+          testTimeout: 60_000,
+        },
+      },
+      {
+        extends: true,
+        plugins: [openWcTesting()],
+        optimizeDeps: {
+          entries: [at('tests/component/**/*.test.ts')],
+          exclude: ['@web/test-runner-commands'],
+          include: ['@open-wc/testing > @esm-bundle/chai', '@open-wc/testing > chai-a11y-axe'],
+        },
+        test: {
+          name: 'component',
+          dir: at('tests'),
+          include: [at('tests/component/**/*.test.ts')],
+          browser: {
+            enabled: true,
+            headless: true,
+            screenshotFailures: false,
+            viewport: { width: 1024, height: 768 },
+            provider: playwright({
+              launchOptions: {
+                ...(chromium === undefined ? {} : { executablePath: chromium }),
+                args: chromiumArguments,
+              },
+            }),
+            instances: [{ browser: 'chromium' }],
+          },
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'e2e',
+          environment: 'node',
+          dir: at('tests'),
+          include: [at('tests/e2e/**/*.test.ts')],
+          globalSetup: [at('tests/setup/serve-built-page.ts')],
+          fileParallelism: false,
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
+        },
+      },
+    ],
+  },
+});
