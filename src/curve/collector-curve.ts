@@ -1,7 +1,15 @@
 // What suction the collector has left for the ducts at its inlet flange, flow by flow.
 // One closed form for every kind of curve, filter and separator, so that it is quick to read.
 
+import type { Air } from '../air/air.ts';
 import { type HermiteSpline, slopeAt, valueAt } from '../math/hermite.ts';
+import { pchip } from '../math/pchip.ts';
+import { fanLaws } from './affinity.ts';
+import type { CollectorSpec } from './collector-spec.ts';
+import { blindingOf, cleanResistance, TEST_VISCOSITY } from './filter-resistance.ts';
+import { notNegative, positive } from './guard.ts';
+import { tapFactor } from './tap-factor.ts';
+import { velocityPressureFactor } from './velocity-pressure-factor.ts';
 
 /**
  * The total suction available at the flange as a function of flow:
@@ -59,4 +67,61 @@ export function availableSlope(curve: CollectorCurve, flow: number): number {
  */
 export function producedPressure(curve: CollectorCurve, flow: number): number {
   return curve.pressureScale * valueAt(curve.spline, flow / curve.flowScale);
+}
+
+/**
+ * The collector's curve as it runs in the shop.
+ *
+ * At the test, with p the entered points, a the tap's velocity pressure over flow squared, and R
+ * the clean filter if the points hold it (else 0), the fan and whatever separator the points hold
+ * make
+ *
+ *     B(q) = p(q) − a·q² + R·q
+ *
+ * With F = s·r³ and P = d·s²·r² (speed, wheel and density ratio) they now make P·B(Q/F). The
+ * filter goes back in, blinded by m and in the air of the shop, and so does a separator of
+ * coefficient K at a bore of area A that the points don't hold:
+ *
+ *     H(Q) = P·B(Q/F) − K·½ρ/A²·Q² − m·R′·Q
+ *          = P·p(Q/F) − (P·a/F² + K·½ρ/A²)·Q² − (m·R′ − P·R/F)·Q
+ *
+ * At the test's own conditions the last bracket is (m − 1)·R. It is below zero where the curve is
+ * scaled up by more than the filter is blinded. The filter has to come out first since its loss
+ * goes with flow and viscosity, while all the rest goes with density and flow squared.
+ *
+ * A filter of unknown resistance ('none') in the points is scaled along with them. A separator in
+ * the points is taken to grow with the wheel; `separator` then takes nothing off.
+ *
+ * @param spec - the collector of the shop
+ * @param air - the air in the room
+ * @returns the curve in closed form
+ * @throws RangeError if there are fewer than two points, flows that don't rise, or a number that
+ *   is not finite or has the wrong sign; the message holds the value
+ */
+export function collectorCurve(spec: CollectorSpec, air: Air): CollectorCurve {
+  const { curve, filter, separator } = spec;
+  const scale = fanLaws({
+    speedRatio: spec.speedRatio ?? 1,
+    wheelRatio: spec.wheelRatio ?? 1,
+    densityRatio: positive('air density', air.density) / positive('density', curve.density),
+  });
+  const tap = (tapFactor(curve) * scale.pressure) / scale.flow ** 2;
+  const separating =
+    separator.kind === 'none' || curve.includes.separator
+      ? 0
+      : notNegative('separator coefficient', separator.coefficient) *
+        velocityPressureFactor(air.density, separator.diameter);
+  const tested = curve.includes.filter ? cleanResistance(filter, TEST_VISCOSITY) : 0;
+  return {
+    spline: pchip(
+      curve.points.map((point) => point.flow),
+      curve.points.map((point) => point.pressure),
+    ),
+    flowScale: scale.flow,
+    pressureScale: scale.pressure,
+    quadratic: tap + separating,
+    linear:
+      blindingOf(filter) * cleanResistance(filter, air.viscosity) -
+      (tested * scale.pressure) / scale.flow,
+  };
 }

@@ -1,0 +1,105 @@
+// What the motor has to deliver to the wheel at a flow, and how that compares to its nameplate.
+// Sources:
+// 1. Air power is flow times total pressure; efficiency is air power over shaft power
+//    (ANSI/AMCA 210, ISO 5801).
+
+import type { Air } from '../air/air.ts';
+import { valueAt } from '../math/hermite.ts';
+import { pchip } from '../math/pchip.ts';
+import { type Conditions, fanLaws } from './affinity.ts';
+import type { CollectorSpec } from './collector-spec.ts';
+import type { CurveData } from './curve-data.ts';
+import { notNegative, positive } from './guard.ts';
+import { tapFactor } from './tap-factor.ts';
+
+/** Shaft power [W], or why there is none to give. */
+export type ShaftPower =
+  | {
+      readonly kind: 'known';
+      readonly power: number;
+      /** False where the points that it rests on had to be continued. */
+      readonly withinPoints: boolean;
+      /** Power over nameplate [-]; above 1 the motor is overloaded. Absent without a nameplate. */
+      readonly load?: number;
+    }
+  | { readonly kind: 'unknown'; readonly reason: 'not entered' | 'no pressure at this flow' };
+
+/**
+ * Shaft power at a flow, as the collector runs now.
+ *
+ * - from power points: their spline W, as W(Q/F) · d·s³·r⁵ with F = s·r³
+ * - else from an efficiency: Q · p / efficiency
+ *
+ * p is the total suction that the entered points stand for, at the present speed, wheel and
+ * density. So the efficiency goes with the points: with fan static pressure it is the static
+ * efficiency, with a filter in the points it is that of fan and filter together. A single
+ * efficiency holds near the flow it was stated for and is a guess elsewhere.
+ *
+ * The nameplate is taken as it stands; a motor that is slowed by a drive can deliver less.
+ *
+ * @param spec - the collector of the shop
+ * @param air - the air in the room
+ * @param flow - flow at the flange, 0 or more [m³/s]
+ * @returns power [W], never below zero, with the load on the nameplate [-] where there is one
+ * @throws RangeError if a number is not finite or has the wrong sign; the message holds the value
+ */
+export function shaftPower(spec: CollectorSpec, air: Air, flow: number): ShaftPower {
+  const { curve } = spec;
+  const conditions: Conditions = {
+    speedRatio: spec.speedRatio ?? 1,
+    wheelRatio: spec.wheelRatio ?? 1,
+    densityRatio: positive('air density', air.density) / positive('density', curve.density),
+  };
+  const scale = fanLaws(conditions);
+  const testFlow = notNegative('flow', flow) / scale.flow;
+  const power = testPower(curve, testFlow);
+  if (power === 'not entered' || power === 'no pressure at this flow') {
+    return { kind: 'unknown', reason: power };
+  }
+  const running = scale.power * power;
+  return {
+    kind: 'known',
+    power: running,
+    withinPoints: isBetween(testFlow, curve.power ?? curve.points),
+    ...(curve.nameplate === undefined
+      ? {}
+      : { load: running / positive('nameplate', curve.nameplate) }),
+  };
+}
+
+/** Shaft power at the conditions of the curve [W]. */
+function testPower(curve: CurveData, flow: number) {
+  if (curve.power !== undefined) {
+    return Math.max(
+      0,
+      valueAt(
+        through(curve.power, (point) => point.power),
+        flow,
+      ),
+    );
+  }
+  if (curve.efficiency === undefined) return 'not entered';
+  const entered = valueAt(
+    through(curve.points, (point) => point.pressure),
+    flow,
+  );
+  const pressure = entered - tapFactor(curve) * flow ** 2;
+  if (!(pressure > 0)) return 'no pressure at this flow';
+  return (flow * pressure) / positive('efficiency', curve.efficiency);
+}
+
+function through<Point extends { readonly flow: number }>(
+  points: readonly Point[],
+  height: (point: Point) => number,
+) {
+  return pchip(
+    points.map((point) => point.flow),
+    points.map(height),
+  );
+}
+
+function isBetween(flow: number, points: readonly { readonly flow: number }[]): boolean {
+  const first = points[0];
+  const last = points[points.length - 1];
+  return first !== undefined && last !== undefined && flow >= first.flow && flow <= last.flow;
+}
