@@ -1,0 +1,47 @@
+// Texts of the document: ids, which other parts refer to, and names and notes, which are free.
+
+import { z } from './zod.ts';
+
+const ID = /^[\p{L}\p{N}][\p{L}\p{N}._-]*$/u;
+const ONE_LINE = /^[^\p{Cc}]*$/u;
+
+const ID_RIGHT =
+  'must be an id: 1 to 64 letters, digits, hyphens, dots or underscores, the first a letter or digit';
+const NAME_RIGHT = 'must be one line of text, 1 to 200 characters';
+const NOTE_RIGHT = 'must be text of at most 10000 characters';
+
+/**
+ * An id: how other parts of the document refer to this one. It never changes, whatever the name
+ * becomes.
+ *
+ * @param what - what it is the id of, or whom it names
+ * @returns the schema
+ */
+export function idOf(what: string) {
+  return z
+    .string({ error: `${ID_RIGHT} (${what})` })
+    .max(64, { error: ID_RIGHT })
+    .regex(ID, { error: ID_RIGHT })
+    .meta({ description: `${what}: 1 to 64 letters, digits, hyphens, dots or underscores.` });
+}
+
+/**
+ * A name for people to read: one line in any language.
+ *
+ * @param what - what it is the name of
+ * @returns the schema
+ */
+export function nameOf(what: string) {
+  return z
+    .string({ error: NAME_RIGHT })
+    .min(1, { error: NAME_RIGHT })
+    .max(200, { error: NAME_RIGHT })
+    .regex(ONE_LINE, { error: NAME_RIGHT })
+    .meta({ description: `${what}, free text of one line in any language.` });
+}
+
+/** A remark of any length a person would write. */
+export const note = z
+  .string({ error: NOTE_RIGHT })
+  .max(10_000, { error: NOTE_RIGHT })
+  .meta({ description: 'A remark for people; nothing is computed from it.' });
