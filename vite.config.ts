@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { defineConfig } from 'vitest/config';
 import { chromiumArguments, findChromium } from './tests/setup/find-chromium.ts';
 import { openWcTesting } from './tests/setup/open-wc-testing.ts';
+import { tallyReporter } from './tests/setup/tally-reporter.ts';
 
 const repository = import.meta.dirname;
 const at = (...parts: string[]) => join(repository, ...parts);
@@ -24,6 +25,7 @@ export default defineConfig({
   worker: { format: 'es' },
   preview: { host: '127.0.0.1', port: Number(process.env['PORT'] ?? 4173) },
   test: {
+    reporters: ['default', tallyReporter],
     onConsoleLog: (log) => !log.startsWith('Lit is in dev mode'),
     projects: [
       {
