@@ -3,19 +3,19 @@
 //
 // 1. Segment of a circle: open area fraction a = (θ − sin θ·cos θ)/π with θ = acos(1 − 2·travel).
 // 2. J. Weisbach, Die Experimental-Hydraulik (1855), gate in a round pipe: the contraction C_c of
-//    the jet, from his K at travels of eighths. The three at 3/4, 1/2 and 1/4 are verified, the
-//    rest is from memory. Other published families differ from his by a factor of up to two.
+//    the jet at travels of eighths, in shared/gates.json. His blade was as round as the pipe and
+//    left more open at the same travel; here its contraction goes with the area of a straight one.
+//    Other published families of gates differ from his by a factor of up to two.
 // 3. Borda and Carnot: the jet spreads again and loses K = (1/y − 1)², y = C_c·a.
 
+import gates from '../../shared/gates.json' with { type: 'json' };
 import { valueAt } from '../math/hermite.ts';
 import { pchip } from '../math/pchip.ts';
 
-const TRAVEL = [1 / 8, 2 / 8, 3 / 8, 4 / 8, 5 / 8, 6 / 8, 7 / 8];
-const CONTRACTION = [0.579, 0.62, 0.641, 0.674, 0.711, 0.774, 0.834];
-
+/** Area of the jet over that of the pipe, shut to open; nearly a straight line. */
 const JET = pchip(
-  [0, ...TRAVEL, 1],
-  [0, ...TRAVEL.map((travel, i) => gateOpenArea(travel) * (CONTRACTION[i] ?? 1)), 1],
+  [0, ...gates.rows.map(({ travel }) => travel), 1],
+  [0, ...gates.rows.map(({ travel, contraction }) => gateOpenArea(travel) * contraction), 1],
 );
 
 /**

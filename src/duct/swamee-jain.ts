@@ -3,7 +3,8 @@
 // 1. L. A. Rossman et al., EPANET 2.2 User Manual, EPA/600/R-20/133 (2020), "Darcy–Weisbach".
 // 2. P. K. Swamee and A. K. Jain, J. Hydraulics Division ASCE 102 (1976) 657–664: from Re 4000,
 //    f = 0.25/[log10(ε/(3.7·D) + 5.74/Re^0.9)]².
-// 3. E. J. Dunlop (1991), as printed in 1: the cubic between Re 2000 and 4000.
+// 3. E. J. Dunlop (1991), as printed in 1: the cubic between Re 2000 and 4000. The engine itself
+//    puts Re 4000 in both Y2 and Y3, which is what joins the cubic to Swamee–Jain without a kink.
 
 import type { FrictionLaw } from './friction-law.ts';
 
