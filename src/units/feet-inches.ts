@@ -12,7 +12,8 @@ export const SIXTEENTH = UNITS.inch.size / 16;
  * @param length - the length [m]
  * @returns for example `12' 6 1/2"`
  * @example feetAndInches(3.8227); // => '12\' 6 1/2"'
- * @example feetAndInches(0.1524); // => '6"'
+ * @example feetAndInches(3.6703); // => '12\' 0 1/2"'
+ * @example feetAndInches(0.0127); // => '1/2"'
  */
 export function feetAndInches(length: number): string {
   const total = Math.round(Math.abs(length) / SIXTEENTH);
@@ -21,9 +22,8 @@ export function feetAndInches(length: number): string {
   const inches = Math.floor(sixteenths / 16);
   const rest = sixteenths - 16 * inches;
   const sign = length < 0 && total > 0 ? '\u2212' : '';
-  const inchText = `${[inches > 0 || rest === 0 ? String(inches) : '', reduced(rest)]
-    .filter((part) => part !== '')
-    .join(' ')}"`;
+  const whole = feet === 0 && inches === 0 && rest > 0 ? '' : String(inches);
+  const inchText = `${whole} ${reduced(rest)}`.trim() + '"';
   return feet > 0 ? `${sign}${feet}' ${inchText}` : `${sign}${inchText}`;
 }
 

@@ -1,13 +1,15 @@
 // A quantity as text: rounded as a maker would expect, in the unit system in use.
 //
 // Sources:
-//  1. SI Brochure, 9th edition (2019), section 5.4: space before the unit, thin space between
+//  1. SI Brochure, 9th edition (2019), section 5.4: a space before the unit and a thin one between
 //     groups of three digits. The comma between groups in US units is common practice.
 //  2. How far each is rounded: common practice, no source.
 
 import { feetAndInches, SIXTEENTH } from './feet-inches.ts';
-import { toDisplay, shownUnit } from './quantity.ts';
+import { shownUnit, toDisplay } from './quantity.ts';
 import type { Quantity, UnitSystem } from './quantity.ts';
+import { runsToThousands } from './unit.ts';
+import type { Unit } from './unit.ts';
 
 /** A quantity ready to be shown: the unit apart, so that it can be set smaller. */
 export interface FormattedQuantity {
@@ -78,9 +80,23 @@ export function formatQuantity(
     const text = feetAndInches(si);
     return { number: text, unit: '', text };
   }
-  const number = groupDigits(rounded(quantity, system, si), system).replace('-', TRUE_MINUS);
-  const unit = shownUnit(quantity, system).label;
-  return { number, unit, text: unit === '' ? number : `${number}${THIN_SPACE}${unit}` };
+  return inUnit(rounded(quantity, system, si), shownUnit(quantity, system), system);
+}
+
+/**
+ * A number and its unit put together as text: thousands apart, true minus, thin space.
+ * US units that run to thousands take a comma, metric ones a narrow no-break space; US units that
+ * don't take neither, since a comma there could be a decimal one.
+ * @param digits - a decimal number as JavaScript writes it
+ * @param unit - the unit that it is in
+ * @param system - the unit system in use
+ * @returns the parts and the whole
+ */
+export function inUnit(digits: string, unit: Unit, system: UnitSystem): FormattedQuantity {
+  const marked = system === 'metric' || runsToThousands(unit);
+  const number = (marked ? groupDigits(digits, system) : digits).replace('-', TRUE_MINUS);
+  const { label } = unit;
+  return { number, unit: label, text: label === '' ? number : `${number}${THIN_SPACE}${label}` };
 }
 
 /**
@@ -114,17 +130,16 @@ export function lastDigit(quantity: Quantity, system: UnitSystem): number {
 }
 
 /**
- * Marks between the thousands: a comma in US units, a narrow no-break space in metric ones.
+ * Marks between the thousands: a comma in the US system, a narrow no-break space in the metric one.
  * @param digits - a decimal number as JavaScript writes it
  * @param system - the unit system in use
- * @returns the number with its digits grouped before the decimal point only
+ * @returns the number with the digits before its decimal point in groups
  * @example groupDigits('1234567.8912', 'us'); // => '1,234,567.8912'
  */
 export function groupDigits(digits: string, system: UnitSystem): string {
   const mark = system === 'us' ? ',' : NARROW_NO_BREAK_SPACE;
-  const [whole = '', decimals] = digits.split('.');
-  const grouped = whole.replace(/\B(?=(\d{3})+(?!\d))/g, mark);
-  return decimals === undefined ? grouped : `${grouped}.${decimals}`;
+  const [whole = '', ...decimals] = digits.split('.');
+  return [whole.replace(/\B(?=(\d{3})+$)/g, mark), ...decimals].join('.');
 }
 
 function readsAsTape(quantity: Quantity, system: UnitSystem): boolean {

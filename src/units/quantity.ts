@@ -118,11 +118,6 @@ export function typicalAmount(quantity: Quantity): number {
   return QUANTITIES[quantity].typical;
 }
 
-function kind<Us extends UnitName, Metric extends UnitName>(
-  words: string,
-  us: Us,
-  metric: Metric,
-  typical: number,
-): Kind {
+function kind(words: string, us: UnitName, metric: UnitName, typical: number): Kind {
   return { words, us, metric, typical };
 }

@@ -32,7 +32,7 @@ export interface Unit {
 }
 
 const FOOT = 0.3048;
-const INCH = FOOT / 12;
+const INCH = 0.0254;
 const POUND = 0.45359237;
 const INCH_OF_WATER = 249.08891;
 const CFM = FOOT ** 3 / 60;
@@ -102,6 +102,26 @@ export const UNITS = {
 
 /** The name of a unit in the table. */
 export type UnitName = keyof typeof UNITS;
+
+/** Units whose numbers run to thousands, where US custom puts a comma between the groups. */
+const THOUSANDS: ReadonlySet<Unit> = new Set<Unit>([
+  UNITS.cfm,
+  UNITS.footPerMinute,
+  UNITS.foot,
+  UNITS.squareFoot,
+  UNITS.revolutionPerMinute,
+]);
+
+/**
+ * Whether a comma in a number with this unit is sure to mark thousands: `1,200 cfm`.
+ * @param unit - the unit, as named by the writer
+ * @returns true for the US customary units in which thousands are met
+ * @example runsToThousands(UNITS.cfm); // => true
+ * @example runsToThousands(UNITS.metre); // => false
+ */
+export function runsToThousands(unit: Unit): boolean {
+  return THOUSANDS.has(unit);
+}
 
 /**
  * From a number in a unit to SI.
