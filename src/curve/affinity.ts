@@ -3,6 +3,8 @@
 // 1. ISO 5801:2017 and ANSI/AMCA 210-16, conversion rules for incompressible flow
 //    (from memory, unverified).
 
+import type { Air } from '../air/air.ts';
+import type { CollectorSpec } from './collector-spec.ts';
 import { positive } from './guard.ts';
 
 /** What the collector's running conditions are to those of its curve. */
@@ -44,4 +46,20 @@ export function fanLaws(conditions: Conditions): FanLaws {
   const r = positive('wheel ratio', conditions.wheelRatio);
   const d = positive('density ratio', conditions.densityRatio);
   return { flow: s * r ** 3, pressure: d * s ** 2 * r ** 2, power: d * s ** 3 * r ** 5 };
+}
+
+/**
+ * The fan laws from the collector's curve to the collector as it runs in the shop.
+ *
+ * @param spec - the collector of the shop
+ * @param air - the air in the room
+ * @returns the three factors; all 1 at the speed, wheel and density of the curve
+ * @throws RangeError if a density or a ratio is not above zero
+ */
+export function fanLawsFor(spec: CollectorSpec, air: Air): FanLaws {
+  return fanLaws({
+    speedRatio: spec.speedRatio ?? 1,
+    wheelRatio: spec.wheelRatio ?? 1,
+    densityRatio: positive('air density', air.density) / positive('density', spec.curve.density),
+  });
 }

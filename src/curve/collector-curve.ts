@@ -4,10 +4,10 @@
 import type { Air } from '../air/air.ts';
 import { type HermiteSpline, slopeAt, valueAt } from '../math/hermite.ts';
 import { pchip } from '../math/pchip.ts';
-import { fanLaws } from './affinity.ts';
+import { fanLawsFor } from './affinity.ts';
 import type { CollectorSpec } from './collector-spec.ts';
 import { blindingOf, cleanResistance, TEST_VISCOSITY } from './filter-resistance.ts';
-import { notNegative, positive } from './guard.ts';
+import { notNegative } from './guard.ts';
 import { tapFactor } from './tap-factor.ts';
 import { velocityPressureFactor } from './velocity-pressure-factor.ts';
 
@@ -100,11 +100,7 @@ export function producedPressure(curve: CollectorCurve, flow: number): number {
  */
 export function collectorCurve(spec: CollectorSpec, air: Air): CollectorCurve {
   const { curve, filter, separator } = spec;
-  const scale = fanLaws({
-    speedRatio: spec.speedRatio ?? 1,
-    wheelRatio: spec.wheelRatio ?? 1,
-    densityRatio: positive('air density', air.density) / positive('density', curve.density),
-  });
+  const scale = fanLawsFor(spec, air);
   const tap = (tapFactor(curve) * scale.pressure) / scale.flow ** 2;
   const separating =
     separator.kind === 'none' || curve.includes.separator

@@ -30,6 +30,7 @@ export function freeFlow(curve: CollectorCurve): number {
 function pastTheEnd(curve: CollectorCurve, end: number): number {
   const suction = availableSuction(curve, end);
   const slope = availableSlope(curve, end);
+  if (slope >= 0 && curve.quadratic === 0) return Number.POSITIVE_INFINITY;
   const root = Math.sqrt(slope ** 2 + 4 * curve.quadratic * suction);
   return slope < 0 ? (2 * suction) / (root - slope) : (slope + root) / (2 * curve.quadratic);
 }

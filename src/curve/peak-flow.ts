@@ -6,8 +6,8 @@ import type { CollectorCurve } from './collector-curve.ts';
  * The flow below which the entered curve rises somewhere.
  *
  * The spline makes no hump of its own, so this is always an entered point: the far end of the last
- * stretch that rises. It is read from the produced pressure. What a tap, a separator or a filter
- * takes off can only move a peak to the left, so this errs towards warning.
+ * stretch that rises. It is read from the produced pressure, since it is the fan that stalls: what
+ * a tap, a separator or a filter takes off moves a peak to the left and must not hide it.
  *
  * @param curve - the collector as it runs now
  * @returns flow at the peak [m³/s], 0 if the points never rise

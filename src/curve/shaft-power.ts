@@ -6,11 +6,14 @@
 import type { Air } from '../air/air.ts';
 import { valueAt } from '../math/hermite.ts';
 import { pchip } from '../math/pchip.ts';
-import { type Conditions, fanLaws } from './affinity.ts';
+import { fanLawsFor } from './affinity.ts';
 import type { CollectorSpec } from './collector-spec.ts';
 import type { CurveData } from './curve-data.ts';
 import { notNegative, positive } from './guard.ts';
 import { tapFactor } from './tap-factor.ts';
+
+/** Why there is no shaft power to give. */
+export type UnknownPower = 'not entered' | 'no pressure at this flow';
 
 /** Shaft power [W], or why there is none to give. */
 export type ShaftPower =
@@ -22,7 +25,7 @@ export type ShaftPower =
       /** Power over nameplate [-]; above 1 the motor is overloaded. Absent without a nameplate. */
       readonly load?: number;
     }
-  | { readonly kind: 'unknown'; readonly reason: 'not entered' | 'no pressure at this flow' };
+  | { readonly kind: 'unknown'; readonly reason: UnknownPower };
 
 /**
  * Shaft power at a flow, as the collector runs now.
@@ -45,17 +48,10 @@ export type ShaftPower =
  */
 export function shaftPower(spec: CollectorSpec, air: Air, flow: number): ShaftPower {
   const { curve } = spec;
-  const conditions: Conditions = {
-    speedRatio: spec.speedRatio ?? 1,
-    wheelRatio: spec.wheelRatio ?? 1,
-    densityRatio: positive('air density', air.density) / positive('density', curve.density),
-  };
-  const scale = fanLaws(conditions);
+  const scale = fanLawsFor(spec, air);
   const testFlow = notNegative('flow', flow) / scale.flow;
   const power = testPower(curve, testFlow);
-  if (power === 'not entered' || power === 'no pressure at this flow') {
-    return { kind: 'unknown', reason: power };
-  }
+  if (typeof power === 'string') return { kind: 'unknown', reason: power };
   const running = scale.power * power;
   return {
     kind: 'known',
@@ -67,23 +63,15 @@ export function shaftPower(spec: CollectorSpec, air: Air, flow: number): ShaftPo
   };
 }
 
-/** Shaft power at the conditions of the curve [W]. */
-function testPower(curve: CurveData, flow: number) {
+/** Shaft power at the conditions of the curve [W], or why there is none. */
+function testPower(curve: CurveData, flow: number): number | UnknownPower {
   if (curve.power !== undefined) {
-    return Math.max(
-      0,
-      valueAt(
-        through(curve.power, (point) => point.power),
-        flow,
-      ),
-    );
+    const power = through(curve.power, (point) => point.power);
+    return Math.max(0, valueAt(power, flow));
   }
   if (curve.efficiency === undefined) return 'not entered';
-  const entered = valueAt(
-    through(curve.points, (point) => point.pressure),
-    flow,
-  );
-  const pressure = entered - tapFactor(curve) * flow ** 2;
+  const entered = through(curve.points, (point) => point.pressure);
+  const pressure = valueAt(entered, flow) - tapFactor(curve) * flow ** 2;
   if (!(pressure > 0)) return 'no pressure at this flow';
   return (flow * pressure) / positive('efficiency', curve.efficiency);
 }

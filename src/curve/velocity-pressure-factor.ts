@@ -1,6 +1,7 @@
 // Velocity pressure in a round pipe, per square of the flow through it.
 // A suction tap reads it on top of the total suction, and a separator loses a multiple of it.
 
+import { velocityPressure } from '../air/velocity-pressure.ts';
 import { positive } from './guard.ts';
 
 /**
@@ -15,5 +16,5 @@ import { positive } from './guard.ts';
  */
 export function velocityPressureFactor(density: number, diameter: number): number {
   const bore = (Math.PI / 4) * positive('diameter', diameter) ** 2;
-  return (0.5 * positive('density', density)) / bore ** 2;
+  return velocityPressure(positive('density', density), 1 / bore);
 }
