@@ -20,11 +20,13 @@ import type { Psychrometrics } from 'psychrolib';
 export function humidityRatio(temperature: number, humidity: number, pressure: number): number {
   mustLie('temperature', temperature, -100, 200);
   mustLie('relative humidity', humidity, 0, 1);
-  const ratio = inSi().GetHumRatioFromRelHum(temperature, humidity, pressure);
-  if (!(ratio > 0 && Number.isFinite(ratio) && pressure > 0)) {
-    throw new RangeError(`pressure must be above that of the water vapour, not ${pressure} Pa`);
+  const vapour = inSi().GetVapPresFromRelHum(temperature, humidity);
+  if (!(pressure > vapour)) {
+    throw new RangeError(
+      `pressure must be above ${vapour} Pa, that of the vapour, not ${pressure}`,
+    );
   }
-  return ratio;
+  return inSi().GetHumRatioFromVapPres(vapour, pressure);
 }
 
 /**

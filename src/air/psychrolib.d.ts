@@ -5,7 +5,8 @@ declare module 'psychrolib' {
   export interface Psychrometrics {
     readonly SI: number;
     SetUnitSystem(system: number): void;
-    GetHumRatioFromRelHum(temperature: number, humidity: number, pressure: number): number;
+    GetVapPresFromRelHum(temperature: number, humidity: number): number;
+    GetHumRatioFromVapPres(vapourPressure: number, pressure: number): number;
     GetMoistAirDensity(temperature: number, humidityRatio: number, pressure: number): number;
     GetStandardAtmPressure(altitude: number): number;
   }
