@@ -1,0 +1,58 @@
+// The collector's curve as it is drawn: hollow points where the maker entered them, the spline
+// through them, and the unknown stretches before the first and beyond the last point.
+// What is drawn is the suction left at the flange, so the operating point lies on this line.
+
+import { availableSlope, availableSuction, type CollectorCurve } from '../curve/collector-curve.ts';
+import { bezierPath, type Knot } from './bezier-path.ts';
+import type { Place, PlotFrame } from './frame.ts';
+
+/** Paths and marks of the collector's curve [px]. */
+export interface CollectorLine {
+  /** Through the entered points. */
+  readonly known: string;
+  /** Outside them, along the end slopes. */
+  readonly unknown: readonly string[];
+  readonly points: readonly Place[];
+}
+
+/**
+ * Draws the collector's curve. Exact: between neighbouring points the suction is one cubic, also
+ * after a filter (linear in flow) and a separator (quadratic) have taken their share.
+ *
+ * @param curve - the collector as it runs now
+ * @param frame - the plot's scales
+ * @returns paths and points [px]; the unknown stretches may leave the frame and are to be clipped
+ */
+export function collectorLine(curve: CollectorCurve, frame: PlotFrame): CollectorLine {
+  const knots = enteredKnots(curve);
+  const first = knots[0]!;
+  const last = knots[knots.length - 1]!;
+  const unknown: string[] = [];
+  if (first.flow > 0) unknown.push(bezierPath([knotAt(curve, 0), first], frame));
+  if (last.flow < frame.flowEnd) {
+    unknown.push(bezierPath([last, knotAt(curve, frame.flowEnd)], frame));
+  }
+  return {
+    known: bezierPath(knots, frame),
+    unknown,
+    points: knots.map(({ flow, pressure }) => ({ x: frame.x(flow), y: frame.y(pressure) })),
+  };
+}
+
+/**
+ * The entered points carried to the present speed, wheel, density, separator and filter.
+ *
+ * @param curve - the collector as it runs now
+ * @returns one knot for each entered point, by rising flow
+ */
+export function enteredKnots(curve: CollectorCurve): Knot[] {
+  return Array.from(curve.spline.x, (x) => knotAt(curve, x * curve.flowScale));
+}
+
+function knotAt(curve: CollectorCurve, flow: number): Knot {
+  return {
+    flow,
+    pressure: availableSuction(curve, flow),
+    slope: availableSlope(curve, flow),
+  };
+}

@@ -1,0 +1,121 @@
+// The part of the operating-point plot that moves with the gates: the system curve, the operating
+// point with its numbers, other crossings, and the trail of states already tried.
+
+import { bezierPath, type Knot } from './bezier-path.ts';
+import type { Box, Place, PlotFrame } from './frame.ts';
+import { type Obstacles, strokesAlong } from './obstacles.ts';
+import { type LabelSize, type LabelSpot, type PlacedLabel, placeLabel } from './place-label.ts';
+import { placeLineLabel } from './place-line-label.ts';
+import type { RuledPlot } from './ruled-plot.ts';
+
+/** A flow with the suction there. */
+export interface FlowPoint {
+  /** Flow at the flange [m³/s] */
+  readonly flow: number;
+  /** Total suction there [Pa] */
+  readonly suction: number;
+}
+
+/** What is to be drawn, and how large the labels are. */
+export interface MovingParts {
+  /** The system curve by rising flow; fewer than two knots draw nothing. */
+  readonly system: readonly Knot[];
+  readonly point: FlowPoint | undefined;
+  /** Where the curves cross besides. */
+  readonly others: readonly FlowPoint[];
+  readonly trail: readonly FlowPoint[];
+  readonly labels: {
+    readonly point: LabelSize;
+    readonly collector: LabelSize;
+    readonly system: LabelSize;
+    readonly trail: readonly LabelSize[];
+  };
+  /** Where the numbers stood before. */
+  readonly lastSpot?: LabelSpot | undefined;
+}
+
+/** Places and paths, ready to draw [px]. A label without a free place is left out. */
+export interface MovingPlot {
+  readonly system: string;
+  readonly point: Place | undefined;
+  readonly others: readonly Place[];
+  readonly trail: readonly Place[];
+  readonly labels: {
+    readonly point: PlacedLabel | undefined;
+    readonly collector: Box | undefined;
+    readonly system: Box | undefined;
+    readonly trail: readonly (Box | undefined)[];
+  };
+}
+
+/** Half the side of the square that a mark keeps free of labels [px]. */
+const POINT_ROOM = 11;
+const MARK_ROOM = 6;
+/** Where a line's label is tried first, as parts of the way along it [-]. */
+const COLLECTOR_LABEL_AT = [0.12, 0.2, 0.3, 0.05, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9];
+const SYSTEM_LABEL_AT = [0.95, 0.88, 0.8, 0.7, 0.6, 0.5, 0.4, 0.3];
+
+/**
+ * Draws what moves. The numbers find their place first, then the lines' labels, then the trail's;
+ * none covers a line, a mark or another label.
+ *
+ * @param ruled - axes and collector's curve
+ * @param parts - what is to be drawn
+ * @returns paths, marks and labels [px]
+ */
+export function movingPlot(ruled: RuledPlot, parts: MovingParts): MovingPlot {
+  const { frame } = ruled;
+  const inView = clipped(parts.system, frame);
+  const systemStrokes = inView.length > 1 ? strokesAlong(inView, frame) : [];
+  const point = parts.point && placeOf(parts.point, frame);
+  const others = parts.others.map((other) => placeOf(other, frame));
+  const trail = parts.trail.map((tried) => placeOf(tried, frame));
+  const marks = [...ruled.collector.points, ...others, ...trail].map((mark) =>
+    around(mark, MARK_ROOM),
+  );
+  if (point) marks.push(around(point, POINT_ROOM));
+  const boxes: Box[] = [...marks];
+  const obstacles: Obstacles = { strokes: [...ruled.collectorStrokes, ...systemStrokes], boxes };
+  const page = { ...frame.inner, top: 4, right: ruled.size.width - 2 };
+  const keep = (box: Box | undefined) => {
+    if (box) boxes.push(box);
+    return box;
+  };
+
+  const numbers =
+    point && placeLabel(point, parts.labels.point, page, obstacles, { last: parts.lastSpot });
+  keep(numbers?.box);
+  const label = (at: readonly number[], strokes: typeof systemStrokes, size: LabelSize) =>
+    keep(placeLineLabel(strokes, at, size, page, obstacles));
+  return {
+    system: inView.length > 1 ? bezierPath(inView, frame) : '',
+    point,
+    others,
+    trail,
+    labels: {
+      point: numbers,
+      collector: label(COLLECTOR_LABEL_AT, [...ruled.collectorStrokes], parts.labels.collector),
+      system: label(SYSTEM_LABEL_AT, systemStrokes, parts.labels.system),
+      trail: trail.map((place, i) => {
+        const size = parts.labels.trail[i];
+        return size && keep(placeLabel(place, size, page, obstacles)?.box);
+      }),
+    },
+  };
+}
+
+/** Knots up to the first one that lies above the frame or right of it. */
+function clipped(system: readonly Knot[], frame: PlotFrame): readonly Knot[] {
+  const beyond = system.findIndex(
+    ({ flow, pressure }) => pressure > frame.pressureEnd || flow > frame.flowEnd,
+  );
+  return beyond < 0 ? system : system.slice(0, beyond + 1);
+}
+
+function placeOf({ flow, suction }: FlowPoint, frame: PlotFrame): Place {
+  return { x: frame.x(flow), y: frame.y(suction) };
+}
+
+function around({ x, y }: Place, room: number): Box {
+  return { left: x - room, top: y - room, right: x + room, bottom: y + room };
+}

@@ -1,0 +1,87 @@
+// What a label must not cover: lines, as short straight strokes, and boxes of marks and other labels.
+
+import type { Knot } from './bezier-path.ts';
+import type { Box, Place, PlotFrame } from './frame.ts';
+
+/** A straight stroke from one place to another [px]. */
+export interface Stroke {
+  readonly from: Place;
+  readonly to: Place;
+}
+
+/** Everything in the way of a label. */
+export interface Obstacles {
+  readonly strokes: readonly Stroke[];
+  readonly boxes: readonly Box[];
+}
+
+/** Strokes per cubic piece; at the size of a page the chord is within a pixel of the curve [-]. */
+const STROKES_PER_PIECE = 8;
+
+/**
+ * The strokes that follow the cubic pieces through neighbouring knots.
+ *
+ * @param knots - by rising flow
+ * @param frame - the plot's scales
+ * @returns strokes end to end [px]
+ */
+export function strokesAlong(knots: readonly Knot[], frame: PlotFrame): Stroke[] {
+  const places: Place[] = [];
+  knots.forEach((knot, i) => {
+    const next = knots[i + 1];
+    const parts = next ? STROKES_PER_PIECE : 1;
+    for (let part = 0; part < parts; part++) {
+      places.push(next ? between(knot, next, part / parts, frame) : placeOf(knot, frame));
+    }
+  });
+  return places.slice(1).map((to, i) => ({ from: places[i]!, to }));
+}
+
+function placeOf(knot: Knot, frame: PlotFrame): Place {
+  return { x: frame.x(knot.flow), y: frame.y(knot.pressure) };
+}
+
+function between(from: Knot, to: Knot, t: number, frame: PlotFrame): Place {
+  const width = to.flow - from.flow;
+  const chord = to.pressure - from.pressure;
+  const bend = (1 - t) * (from.slope * width - chord) - t * (to.slope * width - chord);
+  const pressure = from.pressure + t * chord + t * (1 - t) * bend;
+  return { x: frame.x(from.flow + t * width), y: frame.y(pressure) };
+}
+
+/**
+ * Whether a box is free of strokes and of other boxes.
+ *
+ * @param box - where a label would stand [px]
+ * @param obstacles - what is in the way
+ * @returns true if nothing touches it
+ */
+export function isFree(box: Box, obstacles: Obstacles): boolean {
+  return (
+    !obstacles.boxes.some((other) => overlaps(box, other)) &&
+    !obstacles.strokes.some((stroke) => crosses(stroke, box))
+  );
+}
+
+function overlaps(a: Box, b: Box): boolean {
+  return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
+}
+
+/** Cuts the stroke to the box side by side; what is left over lies inside it. */
+function crosses({ from, to }: Stroke, box: Box): boolean {
+  const run = to.x - from.x;
+  const rise = to.y - from.y;
+  let enter = 0;
+  let leave = 1;
+  for (const [speed, room] of [
+    [-run, from.x - box.left],
+    [run, box.right - from.x],
+    [-rise, from.y - box.top],
+    [rise, box.bottom - from.y],
+  ] as const) {
+    if (speed === 0 && room < 0) return false;
+    if (speed < 0) enter = Math.max(enter, room / speed);
+    if (speed > 0) leave = Math.min(leave, room / speed);
+  }
+  return enter <= leave;
+}

@@ -1,0 +1,98 @@
+// Finds a place for a label beside a mark, where it covers no line and no other mark.
+// Nearest first, and at each distance up and to the right first, as a hand would write it.
+
+import type { Box, Place } from './frame.ts';
+import { isFree, type Obstacles } from './obstacles.ts';
+
+/** Width and height of a label [px]. */
+export interface LabelSize {
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Where a label stands as seen from its mark. Kept, it saves the label from hopping about. */
+export interface LabelSpot {
+  /** Direction, 0 to the right, turning clockwise on the page [rad] */
+  readonly direction: number;
+  /** Free space between the mark's centre and the label [px] */
+  readonly distance: number;
+}
+
+/** A label that found its place. */
+export interface PlacedLabel {
+  readonly box: Box;
+  readonly spot: LabelSpot;
+}
+
+/** Paper kept between a label and whatever it must not cover [px]. */
+const ROOM = 4;
+const DISTANCES = [16, 20, 28, 40, 56, 76, 100, 140, 180];
+const STEPS = 16;
+/** Up and to the right, then turning away from it on both sides in turn. */
+const DIRECTIONS = Array.from({ length: STEPS }, (_, i) => {
+  const turns = i % 2 === 0 ? i / 2 : -(i + 1) / 2;
+  return -Math.PI / 4 + (turns * 2 * Math.PI) / STEPS;
+});
+
+/** What is tried, where it isn't the usual. */
+export interface LabelSearch {
+  /** Where the label stood before; kept if it is still free. */
+  readonly last?: LabelSpot | undefined;
+  /** Free space between mark and label, nearest first [px] */
+  readonly distances?: readonly number[];
+}
+
+/**
+ * Finds the nearest free place for a label.
+ *
+ * @param mark - what is labelled [px]
+ * @param size - of the label [px]
+ * @param page - the label stays inside it [px]
+ * @param obstacles - what it must not cover
+ * @param search - what is tried; distances from 16 to 180 px if not said
+ * @returns the place, or undefined where none of the tried ones is free
+ */
+export function placeLabel(
+  mark: Place,
+  size: LabelSize,
+  page: Box,
+  obstacles: Obstacles,
+  { last, distances = DISTANCES }: LabelSearch = {},
+): PlacedLabel | undefined {
+  const spots = distances.flatMap((distance) =>
+    DIRECTIONS.map((direction): LabelSpot => ({ direction, distance })),
+  );
+  for (const spot of last ? [last, ...spots] : spots) {
+    const box = boxAt(mark, size, spot);
+    if (isInside(box, page) && isFree(grown(box, ROOM), obstacles)) return { box, spot };
+  }
+  return undefined;
+}
+
+/** The box turns about the mark and shows it the side or the corner that is nearest. */
+function boxAt(mark: Place, size: LabelSize, { direction, distance }: LabelSpot): Box {
+  const lean = (part: number) => Math.max(-1, Math.min(1, Math.SQRT2 * part));
+  const along = Math.cos(direction);
+  const down = Math.sin(direction);
+  const x = mark.x + distance * along + (lean(along) * size.width) / 2;
+  const y = mark.y + distance * down + (lean(down) * size.height) / 2;
+  return {
+    left: x - size.width / 2,
+    top: y - size.height / 2,
+    right: x + size.width / 2,
+    bottom: y + size.height / 2,
+  };
+}
+
+function grown({ left, top, right, bottom }: Box, room: number): Box {
+  return { left: left - room, top: top - room, right: right + room, bottom: bottom + room };
+}
+
+function isInside(box: Box, page: Box): boolean {
+  return (
+    box.left >= page.left &&
+    box.right <= page.right &&
+    box.top >= page.top &&
+    box.bottom <= page.bottom
+  );
+}

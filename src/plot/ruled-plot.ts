@@ -1,0 +1,69 @@
+// The part of the operating-point plot that stays put while gates move: axes, ticks, and the
+// collector's curve. It changes with the collector, the air, the units and the size on the page.
+
+import type { CollectorCurve } from '../curve/collector-curve.ts';
+import type { UnitSystem } from '../units/quantity.ts';
+import { type Axis, axis } from './axis.ts';
+import { type CollectorLine, collectorLine, enteredKnots } from './collector-line.ts';
+import { type Box, type PlotFrame, plotFrame } from './frame.ts';
+import { type Stroke, strokesAlong } from './obstacles.ts';
+import { plotExtent } from './plot-extent.ts';
+
+/** Size of the drawing on the page [px]. */
+export interface PlotSize {
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Axes and collector's curve, ready to draw. */
+export interface RuledPlot {
+  readonly size: PlotSize;
+  readonly frame: PlotFrame;
+  readonly flow: Axis;
+  readonly pressure: Axis;
+  readonly collector: CollectorLine;
+  /** The collector's curve as an obstacle, and as something to label. */
+  readonly collectorStrokes: readonly Stroke[];
+}
+
+/** Room for tick labels and axis titles around the frame [px]. */
+const MARGIN = { left: 48, right: 14, top: 30, bottom: 44 };
+/** Room past the end of the curve, and above it for its label [-]. */
+const HEADROOM = { across: 1.03, up: 1.12 };
+/** One tick for about so much of an axis [px]. */
+const TICK_SPACING = { across: 120, down: 72 };
+
+/**
+ * Rules the plot of a collector.
+ *
+ * @param curve - the collector as it runs now
+ * @param system - units of the ticks
+ * @param size - of the drawing; the frame needs room inside it, so 120 by 120 at least [px]
+ * @returns axes and curve
+ * @throws RangeError if the drawing is smaller than that
+ */
+export function ruledPlot(curve: CollectorCurve, system: UnitSystem, size: PlotSize): RuledPlot {
+  if (!(size.width >= 120 && size.height >= 120)) {
+    throw new RangeError(`a plot needs 120 by 120 px, not ${size.width} by ${size.height}`);
+  }
+  const inner: Box = {
+    left: MARGIN.left,
+    top: MARGIN.top,
+    right: size.width - MARGIN.right,
+    bottom: size.height - MARGIN.bottom,
+  };
+  const extent = plotExtent(curve);
+  const across = Math.max(2, Math.round((inner.right - inner.left) / TICK_SPACING.across));
+  const down = Math.max(2, Math.round((inner.bottom - inner.top) / TICK_SPACING.down));
+  const flow = axis('flow', system, HEADROOM.across * extent.flow, across);
+  const pressure = axis('pressure', system, HEADROOM.up * extent.pressure, down);
+  const frame = plotFrame(inner, flow.end, pressure.end);
+  return {
+    size,
+    frame,
+    flow,
+    pressure,
+    collector: collectorLine(curve, frame),
+    collectorStrokes: strokesAlong(enteredKnots(curve), frame),
+  };
+}

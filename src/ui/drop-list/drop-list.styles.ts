@@ -1,0 +1,53 @@
+import { css } from 'lit';
+import { dropColumns } from '../drop-row/drop-row.styles.ts';
+
+export const dropListStyles = css`
+  :host {
+    display: block;
+    container-type: inline-size;
+  }
+
+  .sets {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: baseline;
+    column-gap: 4px;
+    margin-inline: -6px;
+  }
+
+  ul {
+    margin: 0;
+    padding: 0;
+    list-style: none;
+    border-block-end: 1px solid var(--dc-rule);
+  }
+
+  .head {
+    display: grid;
+    grid-template-columns: ${dropColumns};
+    column-gap: 12px;
+    padding-block: 0 4px;
+    color: var(--dc-ink-soft);
+    font-size: var(--dc-small);
+  }
+
+  .head .end {
+    text-align: end;
+  }
+
+  .head .speed {
+    padding-inline-start: 12px;
+  }
+
+  @container (max-width: 719px) {
+    .head {
+      display: none;
+    }
+  }
+
+  @media print {
+    .sets {
+      display: none;
+    }
+  }
+`;

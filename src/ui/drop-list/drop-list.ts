@@ -1,0 +1,73 @@
+// The drops of the shop, one row each, with the sets of gates that are used together above them.
+
+import { html, LitElement, type TemplateResult } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { repeat } from 'lit/directives/repeat.js';
+import '../drop-row/drop-row.ts';
+import type { DropView } from '../drop-row/drop-view.ts';
+import { baseStyles } from '../styles/base.styles.ts';
+import { buttonStyles } from '../styles/button.styles.ts';
+import { dropListStyles } from './drop-list.styles.ts';
+import { GateSetEvent } from './gate-set-event.ts';
+
+/** A named set of gates that are open together. */
+export interface GateSetView {
+  readonly name: string;
+  /** Ids of its drops. */
+  readonly open: readonly string[];
+  /** Whether just these are open now. */
+  readonly current: boolean;
+}
+
+/**
+ * The list of drops. The rows' own events pass through with the row's drop id on
+ * `event.composedPath()`; each row carries it as `data-drop`.
+ *
+ * @element dc-drop-list
+ * @fires dc-gate-set - a saved set, or "all shut", was chosen
+ */
+@customElement('dc-drop-list')
+export class DropList extends LitElement {
+  static override styles = [baseStyles, buttonStyles, dropListStyles];
+
+  @property({ attribute: false }) drops: readonly DropView[] = [];
+  @property({ attribute: false }) sets: readonly GateSetView[] = [];
+
+  protected override render(): TemplateResult {
+    return html`<div class="sets" role="group" aria-label="Gates together">
+        ${this.sets.map((set) => this.#setButton(set))}
+        <button type="button" @click=${() => this.#choose([])}><span>Shut all</span></button>
+      </div>
+      <div class="head" aria-hidden="true">
+        <span>drop</span><span>gate</span><span></span><span class="end">flow</span>
+        <span class="speed">speed, carrying range shaded</span><span>verdict, slowest pipe</span>
+      </div>
+      <ul role="list">
+        ${repeat(
+          this.drops,
+          (drop) => drop.id,
+          (drop) => html`<li><dc-drop-row data-drop=${drop.id} .drop=${drop}></dc-drop-row></li>`,
+        )}
+      </ul>`;
+  }
+
+  #setButton({ name, open, current }: GateSetView): TemplateResult {
+    return html`<button
+      type="button"
+      aria-pressed=${current ? 'true' : 'false'}
+      @click=${() => this.#choose(open)}
+    >
+      <span>${name}</span>
+    </button>`;
+  }
+
+  #choose(open: readonly string[]): void {
+    this.dispatchEvent(new GateSetEvent(open));
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'dc-drop-list': DropList;
+  }
+}

@@ -1,0 +1,111 @@
+import { css } from 'lit';
+
+/** The columns of a row where there is room for a line of them; the list's head has the same. */
+export const dropColumns = css`
+  minmax(112px, 1fr) 112px 92px 88px minmax(150px, 1.4fr) 152px
+`;
+
+export const dropRowStyles = css`
+  :host {
+    display: grid;
+    grid-template-columns: ${dropColumns};
+    grid-template-areas: 'name gate buttons flow speed verdict';
+    column-gap: 12px;
+    align-items: center;
+    min-block-size: 52px;
+    padding-block: 2px;
+    border-block-start: 1px solid var(--dc-rule);
+  }
+
+  .name {
+    grid-area: name;
+  }
+
+  h3 {
+    margin: 0;
+    font-size: var(--dc-text);
+    font-weight: 600;
+    line-height: 20px;
+    overflow-wrap: anywhere;
+  }
+
+  .shut h3,
+  h3.shut {
+    font-weight: 400;
+  }
+
+  .note {
+    margin: 0;
+    color: var(--dc-ink-soft);
+    font-size: var(--dc-small);
+    line-height: 17px;
+  }
+
+  .gate {
+    grid-area: gate;
+  }
+
+  .buttons {
+    grid-area: buttons;
+    display: flex;
+    gap: 4px;
+  }
+
+  .flow {
+    grid-area: flow;
+    text-align: end;
+  }
+
+  .speed {
+    grid-area: speed;
+    padding-inline-start: 12px;
+  }
+
+  .speed .number {
+    display: inline-block;
+    min-inline-size: 3.1em;
+    text-align: end;
+  }
+
+  .verdict {
+    grid-area: verdict;
+  }
+
+  .figure {
+    margin: 0;
+    min-block-size: 20px;
+    line-height: 20px;
+  }
+
+  .idle,
+  .idle .number {
+    color: var(--dc-ink-soft);
+  }
+
+  @container (max-width: 719px) {
+    :host {
+      grid-template-columns: 112px auto 1fr;
+      grid-template-areas:
+        'name name verdict'
+        'gate buttons flow'
+        'speed speed speed';
+      row-gap: 2px;
+      padding-block: 10px;
+    }
+
+    .verdict {
+      text-align: end;
+    }
+
+    .speed {
+      display: flex;
+      align-items: center;
+      gap: 12px;
+      padding: 0;
+    }
+
+    dc-speed-scale {
+      flex: 1;
+    }
+  }
+`;

@@ -1,0 +1,108 @@
+// One drop: its gate, what it draws, how fast, and whether that will do.
+
+import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { gateWords } from '../gate/gate-words.ts';
+import '../gate/gate.ts';
+import { quantity, quantityStyles, type Shown } from '../quantity.ts';
+import '../speed-scale/speed-scale.ts';
+import { baseStyles } from '../styles/base.styles.ts';
+import { buttonStyles } from '../styles/button.styles.ts';
+import '../verdict/verdict.ts';
+import { verdictWord } from '../verdict/verdict-words.ts';
+import { dropRowStyles } from './drop-row.styles.ts';
+import type { DropView } from './drop-view.ts';
+import { type GateChoice, GateChoiceEvent } from './gate-choice-event.ts';
+
+/**
+ * A row of the list of drops.
+ *
+ * @element dc-drop-row
+ * @fires dc-gate-move - its gate was moved
+ * @fires dc-gate-choice - open, shut or only this one was pressed
+ */
+@customElement('dc-drop-row')
+export class DropRow extends LitElement {
+  static override styles = [baseStyles, buttonStyles, quantityStyles, dropRowStyles];
+
+  @property({ attribute: false }) drop: DropView | undefined;
+
+  protected override render(): TemplateResult {
+    const { drop } = this;
+    if (!drop) return html`${nothing}`;
+    const isOpen = drop.travel === undefined || drop.travel > 0;
+    return html`<div class="name">
+        <h3 class=${isOpen ? '' : 'shut'}>${drop.name}</h3>
+        ${this.#note(drop)}
+      </div>
+      ${drop.travel === undefined ? nothing : this.#gate(drop, drop.travel)}
+      <div class="flow">
+        <p class=${isOpen ? 'figure' : 'figure idle'}>
+          <span class="for-ears">flow </span>${isOpen ? quantity(drop.flow) : '–'}
+        </p>
+        ${drop.need ? html`<p class="note">needs ${drop.need.number}</p>` : nothing}
+      </div>
+      <div class="speed">
+        <p class=${isOpen ? 'figure' : 'figure idle'}>
+          <span class="for-ears">speed </span>${drop.speed ? quantity(drop.speed.shown) : ''}
+        </p>
+        <dc-speed-scale
+          label=${scaleWords(drop)}
+          .range=${drop.range}
+          .speed=${drop.speed?.velocity}
+          .slowest=${drop.slowest?.velocity}
+        ></dc-speed-scale>
+      </div>
+      <div class="verdict">
+        <dc-verdict verdict=${drop.verdict}></dc-verdict>
+        ${
+          drop.slowest && isOpen
+            ? html`<p class="note">${drop.slowest.name} ${text(drop.slowest.shown)}</p>`
+            : nothing
+        }
+      </div>`;
+  }
+
+  #note(drop: DropView): TemplateResult | typeof nothing {
+    if (drop.travel === undefined) return html`<p class="note">no gate, always open</p>`;
+    if (drop.travel === 0 || drop.travel === 1) return nothing;
+    return html`<p class="note">${gateWords(drop.travel)}</p>`;
+  }
+
+  #gate(drop: DropView, travel: number): TemplateResult {
+    const isOpen = travel > 0;
+    return html`<dc-gate class="gate" .label=${drop.name} .travel=${travel}></dc-gate>
+      <div class="buttons">
+        <button
+          type="button"
+          aria-label="${isOpen ? 'Shut' : 'Open'} ${drop.name}"
+          @click=${() => this.#choose(isOpen ? 'shut' : 'open')}
+        >
+          <span>${isOpen ? 'Shut' : 'Open'}</span>
+        </button>
+        <button type="button" aria-label="Only ${drop.name}" @click=${() => this.#choose('only')}>
+          <span>Only</span>
+        </button>
+      </div>`;
+  }
+
+  #choose(choice: GateChoice): void {
+    this.dispatchEvent(new GateChoiceEvent(choice));
+  }
+}
+
+function scaleWords({ name, speed, slowest, verdict }: DropView): string {
+  if (!speed) return `${name}: ${verdictWord(verdict)}`;
+  const own = `${name}: ${text(speed.shown)}, ${verdictWord(verdict)}`;
+  return slowest ? `${own}; slowest in ${slowest.name}, ${text(slowest.shown)}` : own;
+}
+
+function text({ number, unit }: Shown): string {
+  return `${number}\u2009${unit}`;
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'dc-drop-row': DropRow;
+  }
+}

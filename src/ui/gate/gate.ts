@@ -1,0 +1,124 @@
+// A blast gate as it hangs on the pipe: a blade in its rails, drawn out sideways by its grip. What
+// the blade no longer covers of the round bore is what the air has.
+
+import { html, LitElement, type TemplateResult } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { baseStyles } from '../styles/base.styles.ts';
+import { gateStyles } from './gate.styles.ts';
+import { type GateMove, GateMoveEvent } from './gate-move-event.ts';
+import { gateWords } from './gate-words.ts';
+
+/** Diameter of the bore, which is also how far the blade travels [px]. */
+const BORE = 36;
+const STEP = 0.01;
+const LONG_STEP = 0.1;
+
+/** @returns how far a key moves the blade [-]; an end is told by an infinite step */
+const KEY_STEPS: Readonly<Record<string, number>> = {
+  ArrowRight: STEP,
+  ArrowUp: STEP,
+  ArrowLeft: -STEP,
+  ArrowDown: -STEP,
+  PageUp: LONG_STEP,
+  PageDown: -LONG_STEP,
+  Home: Number.NEGATIVE_INFINITY,
+  End: Number.POSITIVE_INFINITY,
+};
+
+/**
+ * A gate that is dragged, stepped by keys, or set by its `travel`.
+ *
+ * Arrows move it by 1 %, with Shift or by Page keys by 10 %, Home shuts it, End draws it right out;
+ * Escape during a drag puts it back.
+ *
+ * @element dc-gate
+ * @fires dc-gate-move - the blade was moved; carries travel and how
+ */
+@customElement('dc-gate')
+export class Gate extends LitElement {
+  static override styles = [baseStyles, gateStyles];
+
+  /** What the gate belongs to, for its name. */
+  @property() label = '';
+  /** 0 shut to 1 drawn right out [-]. */
+  @property({ type: Number }) travel = 0;
+
+  #drag: { pointer: number; startX: number; startTravel: number } | undefined;
+
+  protected override render(): TemplateResult {
+    const shift = Math.round(this.travel * BORE * 100) / 100;
+    return html`<div
+      class=${this.travel > 0 ? 'gate open' : 'gate'}
+      role="slider"
+      tabindex="0"
+      aria-label="Gate, ${this.label}"
+      aria-orientation="horizontal"
+      aria-valuemin="0"
+      aria-valuemax="100"
+      aria-valuenow=${Math.round(this.travel * 100)}
+      aria-valuetext=${gateWords(this.travel)}
+      @keydown=${this.#onKey}
+      @pointerdown=${this.#onPointerDown}
+      @pointermove=${this.#onPointerMove}
+      @pointerup=${this.#onPointerEnd}
+      @pointercancel=${this.#onPointerEnd}
+      @lostpointercapture=${this.#onPointerEnd}
+    >
+      <svg width="116" height="44" viewBox="0 0 116 44" aria-hidden="true">
+        <path class="rails" d="M2,1H84M2,43H84" />
+        <circle class="bore" cx="22" cy="22" r="18" />
+        <g transform="translate(${shift} 0)">
+          <path class="blade" d="M3.5,3.5H46V19H62V25H46V40.5H3.5Z" />
+          <circle class="grip" cx="68" cy="22" r="7.5" />
+        </g>
+        <circle class="hidden-rim" cx="22" cy="22" r="18" />
+      </svg>
+    </div>`;
+  }
+
+  #onKey(event: KeyboardEvent): void {
+    if (event.key === 'Escape' && this.#drag) {
+      const { startTravel } = this.#drag;
+      this.#drag = undefined;
+      this.#send(startTravel, 'rest');
+      return;
+    }
+    const step = KEY_STEPS[event.key];
+    if (step === undefined || event.altKey || event.ctrlKey || event.metaKey) return;
+    event.preventDefault();
+    const long = event.shiftKey && Math.abs(step) === STEP;
+    this.#send(this.travel + (long ? step * (LONG_STEP / STEP) : step), 'step');
+  }
+
+  #onPointerDown(event: PointerEvent): void {
+    if (event.button !== 0 || this.#drag) return;
+    const target = event.currentTarget as HTMLElement;
+    target.setPointerCapture(event.pointerId);
+    this.#drag = { pointer: event.pointerId, startX: event.clientX, startTravel: this.travel };
+  }
+
+  #onPointerMove(event: PointerEvent): void {
+    if (this.#drag?.pointer !== event.pointerId) return;
+    const { startX, startTravel } = this.#drag;
+    this.#send(startTravel + (event.clientX - startX) / BORE, 'drag');
+  }
+
+  #onPointerEnd(event: PointerEvent): void {
+    if (this.#drag?.pointer !== event.pointerId) return;
+    this.#drag = undefined;
+    this.#send(this.travel, 'rest');
+  }
+
+  #send(wanted: number, move: GateMove): void {
+    const inside = Math.min(1, Math.max(0, wanted));
+    const travel = move === 'step' ? Math.round(inside * 100) / 100 : inside;
+    this.travel = travel;
+    this.dispatchEvent(new GateMoveEvent(travel, move));
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'dc-gate': Gate;
+  }
+}
