@@ -4,9 +4,12 @@
 import { checkCarryingRange } from './opening/check-carrying-range.ts';
 import { checkCurve } from './opening/check-curve.ts';
 import { checkEnds } from './opening/check-ends.ts';
+import { checkFreeEnds } from './opening/check-free-ends.ts';
 import { checkGateSets } from './opening/check-gate-sets.ts';
 import { checkIds } from './opening/check-ids.ts';
 import { checkJoins } from './opening/check-joins.ts';
+import { checkLosses } from './opening/check-losses.ts';
+import { checkTables } from './opening/check-tables.ts';
 import { checkTree } from './opening/check-tree.ts';
 import { issueProblems } from './opening/issue-problems.ts';
 import { CURVE_HISTORY, type RawDocument, SHOP_HISTORY } from './opening/migrations.ts';
@@ -58,7 +61,7 @@ export function openShopDocument(value: unknown): OpenedShop {
  */
 export function checkShop(shop: Shop): Problem[] {
   const tree = sectionTree(shop);
-  return [
+  const problems = [
     ...checkIds(shop),
     ...checkCarryingRange(shop),
     ...checkCurve(shop.collector.curve, ['collector', 'curve']),
@@ -66,7 +69,10 @@ export function checkShop(shop: Shop): Problem[] {
     ...checkEnds(shop, tree),
     ...checkJoins(shop, tree),
     ...checkGateSets(shop),
+    ...checkTables(shop),
+    ...checkLosses(shop, tree),
   ];
+  return problems.length > 0 ? problems : checkFreeEnds(shop, tree);
 }
 
 /** The shop and the curve inside it each have a version; both are brought up to date. */
