@@ -2,7 +2,7 @@
 // a fraction, or a whole number with a fraction as tapes are read.
 //
 // Source: SI Brochure, 9th edition (2019), section 5.4.4: the decimal mark is a point or a comma.
-// So `1,200` has two meanings and both are returned.
+// So `1,200` has two meanings and both are returned. A lone point is always decimal: it is ours.
 
 /** A number as read: where it ends in the text, and each value that it may have. */
 export interface WrittenNumber {

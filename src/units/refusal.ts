@@ -78,6 +78,6 @@ function examples(quantity: Quantity, system: UnitSystem): string {
 }
 
 function shortened(text: string): string {
-  const characters = Array.from(text.slice(0, 80));
-  return characters.length > 40 ? `${characters.slice(0, 39).join('')}…` : text;
+  const start = Array.from(text.slice(0, 80)).slice(0, 40).join('');
+  return start === text ? text : `${start}…`;
 }

@@ -14,16 +14,16 @@
  */
 export function tidyText(text: string): string {
   return text
-    .replace(/[\u200b-\u200f\u202a-\u202e\u2060-\u2069\ufeff\u00ad]/g, '')
-    .replace(/[‘’‚‛′ʹʼ´`＇]/g, "'")
-    .replace(/[“”„‟″ʺ＂]|''/g, '"')
-    .replace(/[‐‑‒–—―−]/g, '-')
+    .replace(/[\u00ad\u200b-\u200f\u202a-\u202e\u2060-\u2069\ufeff]/g, '')
+    .replace(/´/g, "'")
     .replace(/º/g, '°')
-    .replace(/([⁰¹²³⁴-⁹]+)⁄([₀-₉]+)/g, ' $1/$2')
-    .replace(/[¼-¾⅐-⅟↉]/g, ' $&')
-    .replace(/[⁰¹²³⁴-⁹]+(?!\/)/g, '^$&')
+    .replace(/[⁰¹²³⁴-⁹]+⁄[₀-₉]+|[¼-¾⅐-⅟↉]/g, (fraction) => ` ${fraction.normalize('NFKC')}`)
+    .replace(/[⁰¹²³⁴-⁹]+/g, '^$&')
     .normalize('NFKC')
     .replace(/⁄/g, '/')
+    .replace(/[‘’‚‛′ʹʼ`]/g, "'")
+    .replace(/[“”„‟ʺ]|''/g, '"')
+    .replace(/[‐‑‒–—―−]/g, '-')
     .replace(/\s+/g, ' ')
     .trim();
 }

@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { roomAir } from '../../../src/air/room-air.ts';
 
@@ -20,6 +20,7 @@ describe('roomAir', () => {
         expect(warmer.density).toBeLessThan(density);
         expect(drier.density).toBeGreaterThanOrEqual(density);
       }),
+      { seed: 1, numRuns: 200 },
     );
   });
 
