@@ -15,14 +15,11 @@ export const NOTHING_OPEN = 'nothing open';
  * @returns the words, the same for the same difficulty
  */
 export function difficultyWords(difficulty: Difficulty, sectionIds: readonly string[]): string {
-  switch (difficulty.kind) {
-    case 'curve ends':
-      return `curve ends before the crossing: ${difficulty.side} the entered points`;
-    case 'did not balance':
-      return `did not balance, worst at ${sectionIds[difficulty.section]}`;
-    case 'several crossings':
-    case 'left of the peak':
-    case 'no suction':
-      return difficulty.kind;
+  if (difficulty.kind === 'curve ends') {
+    return `curve ends before the crossing: ${difficulty.side} the entered points`;
   }
+  if (difficulty.kind === 'did not balance') {
+    return `did not balance, worst at ${sectionIds[difficulty.section]}`;
+  }
+  return difficulty.kind;
 }

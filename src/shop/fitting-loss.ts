@@ -38,16 +38,11 @@ export function fittingLoss(fitting: Fitting): Coefficient {
 function oneFitting(fitting: Fitting): Coefficient {
   const given = fitting.coefficient;
   if (given !== undefined) return plainCoefficient(given);
-  switch (fitting.kind) {
-    case 'plain':
-      return plainCoefficient(fitting.coefficient);
-    case 'bend':
-      return smoothBend(radians(fitting.angle), fitting.radius);
-    case 'mitre':
-      return mitreBend(radians(fitting.angle));
-    case 'gored':
-      return goredElbow(fitting.pieces, fitting.radius, radians(fitting.angle));
-  }
+  if (fitting.kind === 'plain') return plainCoefficient(fitting.coefficient);
+  const angle = radians(fitting.angle);
+  if (fitting.kind === 'bend') return smoothBend(angle, fitting.radius);
+  if (fitting.kind === 'mitre') return mitreBend(angle);
+  return goredElbow(fitting.pieces, fitting.radius, angle);
 }
 
 /**

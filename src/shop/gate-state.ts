@@ -1,13 +1,14 @@
 // Which gates are open and how far: from a list of drops, or gate by gate.
 
 import type { Drop } from './schema/drop-schema.ts';
-import type { GateSet, Shop } from './schema/shop-schema.ts';
+import type { Shop } from './schema/shop-schema.ts';
 
 /** Travel of each drop's gate, in the order of the drops; 1 where there is no gate [-]. */
 export type Travels = readonly number[];
 
 /** A gate state to look at, with the name it is known by. */
 export interface NamedState {
+  readonly kind: 'alone' | 'gate set';
   readonly name: string;
   /** Ids of the drops that were asked for. */
   readonly open: readonly string[];
@@ -49,7 +50,7 @@ export function travelsWhenOpen(
  * @returns the states, in the order of the document
  */
 export function usualStates(shop: Pick<Shop, 'drops' | 'gateSets'>): readonly NamedState[] {
-  const alone = shop.drops.map(({ id, name }) => ({ name, open: [id] }));
-  const sets = shop.gateSets.map(({ name, open }: GateSet) => ({ name, open }));
+  const alone = shop.drops.map(({ id, name }) => ({ kind: 'alone', name, open: [id] }) as const);
+  const sets = shop.gateSets.map(({ name, open }) => ({ kind: 'gate set', name, open }) as const);
   return [...alone, ...sets];
 }

@@ -7,7 +7,7 @@ import type { Hood } from './schema/drop-schema.ts';
 /** An entry loss, or why the document gives none. */
 export type HoodLoss =
   | { readonly kind: 'found'; readonly coefficient: Coefficient }
-  | { readonly kind: 'unknown hood'; readonly id: string }
+  | { readonly kind: 'unknown hood' }
   /** The measured suction is less than the velocity pressure [Pa] at the measured speed. */
   | { readonly kind: 'below velocity pressure'; readonly velocityPressure: number };
 
@@ -19,15 +19,8 @@ export type HoodLoss =
  * @returns coefficient on the velocity pressure in the port [-], or why there is none
  */
 export function hoodLoss(hood: Hood, density: number): HoodLoss {
-  switch (hood.kind) {
-    case 'coefficient':
-      return { kind: 'found', coefficient: plainCoefficient(hood.coefficient) };
-    case 'measured':
-      return measuredHood(hood.suction, hood.velocity, density);
-    case 'table': {
-      const found = findHood(hood.id);
-      if (found === undefined) return { kind: 'unknown hood', id: hood.id };
-      return { kind: 'found', coefficient: plainCoefficient(found.coefficient) };
-    }
-  }
+  if (hood.kind === 'measured') return measuredHood(hood.suction, hood.velocity, density);
+  const entry = hood.kind === 'table' ? findHood(hood.id) : hood;
+  if (entry === undefined) return { kind: 'unknown hood' };
+  return { kind: 'found', coefficient: plainCoefficient(entry.coefficient) };
 }

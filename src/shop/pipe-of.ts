@@ -1,6 +1,6 @@
 // The pipe of a section as numbers: from the catalogue, or as the document states it.
 
-import { findPipe } from '../duct/catalogue.ts';
+import { findPipe, PIPE_FAMILIES } from '../duct/catalogue.ts';
 import type { Pipe } from './schema/section-schema.ts';
 
 /** What the solver needs of a pipe. */
@@ -22,4 +22,15 @@ export function pipeNumbers(pipe: Pipe): PipeNumbers | undefined {
   const found = findPipe(pipe.family, pipe.size);
   if (found === undefined) return undefined;
   return { diameter: found.diameter, roughness: pipe.roughness ?? found.roughness };
+}
+
+/**
+ * What a pipe is called in a sentence.
+ *
+ * @param pipe - the pipe as the document states it
+ * @returns 'hose' for the hoses of the catalogue, 'pipe' for all else
+ */
+export function pipeWord(pipe: Pipe): 'pipe' | 'hose' {
+  if (pipe.kind === 'custom') return 'pipe';
+  return PIPE_FAMILIES.find(({ id }) => id === pipe.family)?.kind ?? 'pipe';
 }

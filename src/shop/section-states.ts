@@ -36,7 +36,7 @@ export function sectionStates(
   const { order } = ducts.network;
   const { point, losses } = result;
   const still = point === undefined;
-  const states = new Array<SectionState>(order.length);
+  const states: SectionState[] = [];
   for (const i of order) {
     const { pipe, change } = ducts.sections[i]!;
     const flow = still ? 0 : result.flow[i]!;

@@ -4,15 +4,17 @@
 import { formatQuantity } from '../units/format.ts';
 import type { Quantity, UnitSystem } from '../units/quantity.ts';
 import { difficultySentences } from './difficulty-sentence.ts';
+import { besideLimit } from './near-limit.ts';
 import type { Shop } from './schema/shop-schema.ts';
 import { sectionLabel } from './section-label.ts';
 import type { DropReport, StateReport } from './state-report.ts';
+import { ownPipeWord } from './verdict-words.ts';
 
 /** Up to this many open drops are named; of more only the number is told. */
 const MOST_NAMED = 3;
 
 /** What a sentence needs to know of the shop. */
-export type ShopWords = Pick<Shop, 'sections' | 'carryingRange'>;
+export type ShopWords = Pick<Shop, 'sections' | 'drops' | 'carryingRange'>;
 
 /**
  * A state of the gates in words.
@@ -63,7 +65,7 @@ function settling(shop: ShopWords, open: readonly DropReport[], system: UnitSyst
   const worst = slow.reduce((a, b) => (b.slowest.velocity < a.slowest.velocity ? b : a)).slowest;
   const section = shop.sections.find(({ id }) => id === worst.section);
   if (section === undefined) return [];
-  const speed = show('velocity', system, worst.velocity);
+  const speed = besideLimit('velocity', system, worst.velocity, shop.carryingRange.low);
   const others = new Set(slow.map(({ slowest }) => slowest.section)).size - 1;
   const more = others === 0 ? '' : `, and in ${others} other ${others === 1 ? 'place' : 'places'}`;
   return [`${sectionLabel(section)} runs at ${speed}: chips will settle there${more}.`];
@@ -83,9 +85,12 @@ function tight(shop: ShopWords, open: readonly DropReport[], system: UnitSystem)
   const fast = open.filter(({ velocity }) => velocity > shop.carryingRange.high);
   const limit = show('velocity', system, shop.carryingRange.high);
   if (fast.length > MOST_NAMED) return [`${fast.length} drops run tight, above ${limit}.`];
-  return fast.map(({ name, velocity }) => {
-    if (open.length === 1) return `Its pipe is tight: above ${limit} it throttles the collector.`;
-    return `${name} runs tight at ${show('velocity', system, velocity)}.`;
+  return fast.map((drop) => {
+    const what = ownPipeWord(shop, drop);
+    if (open.length === 1)
+      return `Its ${what} is tight: above ${limit} it throttles the collector.`;
+    const speed = besideLimit('velocity', system, drop.velocity, shop.carryingRange.high);
+    return `The ${what} of ${drop.name} is tight at ${speed}.`;
   });
 }
 

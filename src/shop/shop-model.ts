@@ -3,7 +3,7 @@
 
 import type { Air } from '../air/air.ts';
 import { type CollectorCurve, collectorCurve } from '../curve/collector-curve.ts';
-import { createWorkspace, type Workspace } from '../solve/sweep.ts';
+import { createWorkspace, type Workspace } from '../solve/workspace.ts';
 import { networkOf, type ShopNetwork } from './network-of.ts';
 import type { Shop } from './schema/shop-schema.ts';
 import { airOf } from './shop-air.ts';

@@ -1,4 +1,5 @@
-// Ids: each names one thing only, and none takes the word that means the collector.
+// Ids: each names one section, one drop or one gate set, and no section takes the word that means the
+// collector. A section and a drop may share an id, since nothing that names one can mean the other.
 
 import { COLLECTOR_ID } from '../schema/section-schema.ts';
 import type { Shop } from '../schema/shop-schema.ts';
@@ -6,35 +7,32 @@ import { placeOf } from './place.ts';
 import type { Problem } from './problem.ts';
 
 /**
- * Ids that stand twice or are reserved. Sections and drops share one set of ids.
+ * Ids that stand twice or are reserved.
  *
  * @param shop - a shop whose parts have the right shape
  * @returns a problem for each
  */
 export function checkIds(shop: Shop): Problem[] {
-  const parts = new Map<string, string>();
-  const sets = new Map<string, string>();
-  return [
-    ...shop.sections.flatMap((part, i) => check(shop, part.id, ['sections', i, 'id'], parts)),
-    ...shop.drops.flatMap((part, i) => check(shop, part.id, ['drops', i, 'id'], parts)),
-    ...shop.gateSets.flatMap((part, i) => check(shop, part.id, ['gateSets', i, 'id'], sets)),
-  ];
+  const reserved = shop.sections.flatMap(({ id }, i) => {
+    if (id !== COLLECTOR_ID) return [];
+    const message = `is "${id}", which is kept for the collector; choose another id`;
+    return [{ place: placeOf(['sections', i, 'id'], shop), message }];
+  });
+  const twice = (['sections', 'drops', 'gateSets'] as const).flatMap((list) =>
+    idsTwice(shop, list),
+  );
+  return [...reserved, ...twice];
 }
 
-function check(
-  shop: Shop,
-  id: string,
-  path: [string, number, 'id'],
-  taken: Map<string, string>,
-): Problem[] {
-  const place = placeOf(path, shop);
-  if (id === COLLECTOR_ID) {
-    return [{ place, message: `is "${id}", which is kept for the collector; choose another id` }];
-  }
-  const first = taken.get(id);
-  if (first === undefined) {
-    taken.set(id, `${path[0]}[${path[1]}]`);
-    return [];
-  }
-  return [{ place, message: `is "${id}", which ${first} has already; every id must be its own` }];
+function idsTwice(shop: Shop, list: 'sections' | 'drops' | 'gateSets'): Problem[] {
+  const first = new Map<string, number>();
+  return shop[list].flatMap(({ id }, i) => {
+    const bearer = first.get(id);
+    if (bearer === undefined) {
+      first.set(id, i);
+      return [];
+    }
+    const message = `is "${id}", which ${list}[${bearer}] has already; every id must be its own`;
+    return [{ place: placeOf([list, i, 'id'], shop), message }];
+  });
 }

@@ -75,7 +75,7 @@ const gate = z
 
 export const dropSchema = z
   .strictObject({
-    id: idOf('Id of the drop, unique among sections and drops'),
+    id: idOf('Id of the drop, unique among drops'),
     name: nameOf('Name of the drop, usually the machine'),
     into: idOf('Id of the section that this drop feeds; no other drop or section may feed it'),
     hood,

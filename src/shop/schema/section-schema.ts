@@ -78,7 +78,7 @@ const join = z
 
 export const sectionSchema = z
   .strictObject({
-    id: idOf('Id of the section, unique among sections and drops; "collector" is reserved'),
+    id: idOf('Id of the section, unique among sections; "collector" is reserved'),
     name: nameOf('Name of the section').exactOptional(),
     into: idOf('Id of the section that this one empties into, or "collector"'),
     pipe,

@@ -194,8 +194,8 @@ const wrongTogether: readonly BrokenFile[] = [
   broken('two sections of one id', 'sections[3].id (section "main")', 'sections[0]', (shop) => {
     shop.sections[3].id = 'main';
   }),
-  broken('a drop with the id of a section', 'drops[0].id (drop "main")', 'already', (shop) => {
-    shop.drops[0].id = 'main';
+  broken('two drops of one id', 'drops[1].id (drop "planer")', 'drops[0]', (shop) => {
+    shop.drops[1].id = 'planer';
   }),
   broken('two gate sets of one id', 'gateSets[1].id (gate set "both")', 'already', (shop) => {
     shop.gateSets.push(shop.gateSets[0]);
