@@ -5,6 +5,7 @@
 import { availableSlope, availableSuction, type CollectorCurve } from '../curve/collector-curve.ts';
 import { bezierPath, type Knot } from './bezier-path.ts';
 import type { Place, PlotFrame } from './frame.ts';
+import { type Stroke, strokesAlong } from './obstacles.ts';
 
 /** Paths and marks of the collector's curve [px]. */
 export interface CollectorLine {
@@ -13,6 +14,8 @@ export interface CollectorLine {
   /** Outside them, along the end slopes. */
   readonly unknown: readonly string[];
   readonly points: readonly Place[];
+  /** The line as an obstacle, and as something to label: first the known part, then all of it. */
+  readonly strokes: { readonly known: readonly Stroke[]; readonly all: readonly Stroke[] };
 }
 
 /**
@@ -27,15 +30,15 @@ export function collectorLine(curve: CollectorCurve, frame: PlotFrame): Collecto
   const knots = enteredKnots(curve);
   const first = knots[0]!;
   const last = knots[knots.length - 1]!;
-  const unknown: string[] = [];
-  if (first.flow > 0) unknown.push(bezierPath([knotAt(curve, 0), first], frame));
-  if (last.flow < frame.flowEnd) {
-    unknown.push(bezierPath([last, knotAt(curve, frame.flowEnd)], frame));
-  }
+  const unknown: Knot[][] = [];
+  if (first.flow > 0) unknown.push([knotAt(curve, 0), first]);
+  if (last.flow < frame.flowEnd) unknown.push([last, knotAt(curve, frame.flowEnd)]);
+  const known = strokesAlong(knots, frame);
   return {
     known: bezierPath(knots, frame),
-    unknown,
+    unknown: unknown.map((stretch) => bezierPath(stretch, frame)),
     points: knots.map(({ flow, pressure }) => ({ x: frame.x(flow), y: frame.y(pressure) })),
+    strokes: { known, all: [...known, ...unknown.flatMap((each) => strokesAlong(each, frame))] },
   };
 }
 

@@ -3,7 +3,7 @@
 
 import { bezierPath, type Knot } from './bezier-path.ts';
 import type { Box, Place, PlotFrame } from './frame.ts';
-import { type Obstacles, strokesAlong } from './obstacles.ts';
+import { type Obstacles, type Stroke, strokesAlong } from './obstacles.ts';
 import { type LabelSize, type LabelSpot, type PlacedLabel, placeLabel } from './place-label.ts';
 import { placeLineLabel } from './place-line-label.ts';
 import type { RuledPlot } from './ruled-plot.ts';
@@ -75,7 +75,10 @@ export function movingPlot(ruled: RuledPlot, parts: MovingParts): MovingPlot {
   );
   if (point) marks.push(around(point, POINT_ROOM));
   const boxes: Box[] = [...marks];
-  const obstacles: Obstacles = { strokes: [...ruled.collectorStrokes, ...systemStrokes], boxes };
+  const obstacles: Obstacles = {
+    strokes: [...ruled.collector.strokes.all, ...systemStrokes],
+    boxes,
+  };
   const page = { ...frame.inner, top: 4, right: ruled.size.width - 2 };
   const keep = (box: Box | undefined) => {
     if (box) boxes.push(box);
@@ -85,7 +88,7 @@ export function movingPlot(ruled: RuledPlot, parts: MovingParts): MovingPlot {
   const numbers =
     point && placeLabel(point, parts.labels.point, page, obstacles, { last: parts.lastSpot });
   keep(numbers?.box);
-  const label = (at: readonly number[], strokes: typeof systemStrokes, size: LabelSize) =>
+  const label = (at: readonly number[], strokes: readonly Stroke[], size: LabelSize) =>
     keep(placeLineLabel(strokes, at, size, page, obstacles));
   return {
     system: inView.length > 1 ? bezierPath(inView, frame) : '',
@@ -94,7 +97,7 @@ export function movingPlot(ruled: RuledPlot, parts: MovingParts): MovingPlot {
     trail,
     labels: {
       point: numbers,
-      collector: label(COLLECTOR_LABEL_AT, [...ruled.collectorStrokes], parts.labels.collector),
+      collector: label(COLLECTOR_LABEL_AT, ruled.collector.strokes.known, parts.labels.collector),
       system: label(SYSTEM_LABEL_AT, systemStrokes, parts.labels.system),
       trail: trail.map((place, i) => {
         const size = parts.labels.trail[i];

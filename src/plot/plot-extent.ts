@@ -1,39 +1,39 @@
-// How far the axes must reach to show the whole of a collector's curve.
-// They depend on the collector alone, so that they keep their scale while gates move.
+// Where the axes of the operating-point plot end. It depends on the collector alone, so that the
+// axes keep their scale while gates move.
 
 import { availableSuction, type CollectorCurve } from '../curve/collector-curve.ts';
-import type { Knot } from './bezier-path.ts';
+import { freeFlow } from '../curve/free-flow.ts';
 import { enteredKnots } from './collector-line.ts';
 
-/** The largest values that a plot has to hold. */
+/** Ends of the two axes; both start at 0. */
 export interface PlotExtent {
-  /** Flow where the suction is used up, or near it [m³/s] */
+  /** [m³/s] */
   readonly flow: number;
-  /** The largest suction on the curve [Pa] */
+  /** [Pa] */
   readonly pressure: number;
 }
 
-/** How far past the last entered point the axis may go, over that point's flow [-]. */
+/** How far past the last entered point the curve is followed, over that point's flow [-]. */
 const FURTHEST = 0.5;
+/** Room past the end of the curve, and above it for its label [-]. */
+const HEADROOM = { flow: 1.03, pressure: 1.12 };
+/** A collector that gives nothing is still drawn on an axis [Pa]. */
+const LEAST_PRESSURE = 1;
 
 /**
- * The extent of a collector's curve from no flow to no suction. Where the unknown stretch past the
- * last point is long, the extent stops half as far again as that point.
+ * The extent of a collector's curve, from no flow to no suction, with some room. Where the unknown
+ * stretch past the last point is long, it stops half as far again as that point.
  *
  * @param curve - the collector as it runs now
- * @returns the extent, both above 0 [m³/s] [Pa]
+ * @returns the ends of the axes, both above 0
  */
 export function plotExtent(curve: CollectorCurve): PlotExtent {
   const knots = enteredKnots(curve);
-  const last = knots[knots.length - 1]!;
-  const beyond = Math.min(flowToSpend(last, curve.quadratic), FURTHEST * last.flow);
+  const last = knots[knots.length - 1]!.flow;
+  const flow = Math.min(Math.max(freeFlow(curve), last), (1 + FURTHEST) * last);
   const pressures = [availableSuction(curve, 0), ...knots.map((knot) => knot.pressure)];
-  return { flow: last.flow + beyond, pressure: Math.max(...pressures) };
-}
-
-/** How much more flow uses up the suction after the last point: H + S·d − a·d² = 0. */
-function flowToSpend({ pressure, slope }: Knot, quadratic: number): number {
-  if (pressure <= 0) return 0;
-  const steepness = Math.sqrt(slope ** 2 + 4 * quadratic * pressure) - slope;
-  return steepness > 0 ? (2 * pressure) / steepness : Number.POSITIVE_INFINITY;
+  return {
+    flow: HEADROOM.flow * flow,
+    pressure: HEADROOM.pressure * Math.max(LEAST_PRESSURE, ...pressures),
+  };
 }

@@ -4,9 +4,8 @@
 import type { CollectorCurve } from '../curve/collector-curve.ts';
 import type { UnitSystem } from '../units/quantity.ts';
 import { type Axis, axis } from './axis.ts';
-import { type CollectorLine, collectorLine, enteredKnots } from './collector-line.ts';
+import { type CollectorLine, collectorLine } from './collector-line.ts';
 import { type Box, type PlotFrame, plotFrame } from './frame.ts';
-import { type Stroke, strokesAlong } from './obstacles.ts';
 import { plotExtent } from './plot-extent.ts';
 
 /** Size of the drawing on the page [px]. */
@@ -22,14 +21,15 @@ export interface RuledPlot {
   readonly flow: Axis;
   readonly pressure: Axis;
   readonly collector: CollectorLine;
-  /** The collector's curve as an obstacle, and as something to label. */
-  readonly collectorStrokes: readonly Stroke[];
+  /** Where there is little room, units stand with the ticks instead of titles beside the axes. */
+  readonly compact: boolean;
 }
 
 /** Room for tick labels and axis titles around the frame [px]. */
 const MARGIN = { left: 48, right: 14, top: 30, bottom: 44 };
-/** Room past the end of the curve, and above it for its label [-]. */
-const HEADROOM = { across: 1.03, up: 1.12 };
+const COMPACT_MARGIN = { left: 36, right: 10, top: 20, bottom: 24 };
+/** A drawing lower than this has no room for axis titles [px]. */
+const COMPACT_BELOW = 260;
 /** One tick for about so much of an axis [px]. */
 const TICK_SPACING = { across: 120, down: 72 };
 
@@ -46,17 +46,19 @@ export function ruledPlot(curve: CollectorCurve, system: UnitSystem, size: PlotS
   if (!(size.width >= 120 && size.height >= 120)) {
     throw new RangeError(`a plot needs 120 by 120 px, not ${size.width} by ${size.height}`);
   }
+  const compact = size.height < COMPACT_BELOW;
+  const margin = compact ? COMPACT_MARGIN : MARGIN;
   const inner: Box = {
-    left: MARGIN.left,
-    top: MARGIN.top,
-    right: size.width - MARGIN.right,
-    bottom: size.height - MARGIN.bottom,
+    left: margin.left,
+    top: margin.top,
+    right: size.width - margin.right,
+    bottom: size.height - margin.bottom,
   };
   const extent = plotExtent(curve);
   const across = Math.max(2, Math.round((inner.right - inner.left) / TICK_SPACING.across));
   const down = Math.max(2, Math.round((inner.bottom - inner.top) / TICK_SPACING.down));
-  const flow = axis('flow', system, HEADROOM.across * extent.flow, across);
-  const pressure = axis('pressure', system, HEADROOM.up * extent.pressure, down);
+  const flow = axis('flow', system, extent.flow, across);
+  const pressure = axis('pressure', system, extent.pressure, down);
   const frame = plotFrame(inner, flow.end, pressure.end);
   return {
     size,
@@ -64,6 +66,6 @@ export function ruledPlot(curve: CollectorCurve, system: UnitSystem, size: PlotS
     flow,
     pressure,
     collector: collectorLine(curve, frame),
-    collectorStrokes: strokesAlong(enteredKnots(curve), frame),
+    compact,
   };
 }

@@ -3,8 +3,8 @@
 import { html, LitElement, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
+import type { DropView } from '../../state/drop-views.ts';
 import '../drop-row/drop-row.ts';
-import type { DropView } from '../drop-row/drop-view.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { buttonStyles } from '../styles/button.styles.ts';
 import { dropListStyles } from './drop-list.styles.ts';
@@ -20,10 +20,10 @@ export interface GateSetView {
 }
 
 /**
- * The list of drops. The rows' own events pass through with the row's drop id on
- * `event.composedPath()`; each row carries it as `data-drop`.
+ * The list of drops.
  *
  * @element dc-drop-list
+ * @fires dc-drop-gate - from a row: what is to become of its gate
  * @fires dc-gate-set - a saved set, or "all shut", was chosen
  */
 @customElement('dc-drop-list')
@@ -40,13 +40,13 @@ export class DropList extends LitElement {
       </div>
       <div class="head" aria-hidden="true">
         <span>drop</span><span>gate</span><span></span><span class="end">flow</span>
-        <span class="speed">speed, carrying range shaded</span><span>verdict, slowest pipe</span>
+        <span class="speed">speed, shaded: carries</span><span>verdict, slowest pipe</span>
       </div>
       <ul role="list">
         ${repeat(
           this.drops,
           (drop) => drop.id,
-          (drop) => html`<li><dc-drop-row data-drop=${drop.id} .drop=${drop}></dc-drop-row></li>`,
+          (drop) => html`<li><dc-drop-row .drop=${drop}></dc-drop-row></li>`,
         )}
       </ul>`;
   }

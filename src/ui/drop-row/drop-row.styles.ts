@@ -2,7 +2,7 @@ import { css } from 'lit';
 
 /** The columns of a row where there is room for a line of them; the list's head has the same. */
 export const dropColumns = css`
-  minmax(112px, 1fr) 112px 92px 88px minmax(150px, 1.4fr) 152px
+  minmax(112px, 1fr) 112px 92px 84px minmax(140px, 1.3fr) 156px
 `;
 
 export const dropRowStyles = css`
@@ -12,8 +12,8 @@ export const dropRowStyles = css`
     grid-template-areas: 'name gate buttons flow speed verdict';
     column-gap: 12px;
     align-items: center;
-    min-block-size: 52px;
-    padding-block: 2px;
+    min-block-size: 56px;
+    padding-block: 1px;
     border-block-start: 1px solid var(--dc-rule);
   }
 
@@ -69,6 +69,7 @@ export const dropRowStyles = css`
 
   .verdict {
     grid-area: verdict;
+    line-height: 18px;
   }
 
   .figure {
@@ -88,13 +89,27 @@ export const dropRowStyles = css`
       grid-template-areas:
         'name name verdict'
         'gate buttons flow'
-        'speed speed speed';
+        'speed speed speed'
+        'slowest slowest slowest';
       row-gap: 2px;
       padding-block: 10px;
     }
 
     .verdict {
-      text-align: end;
+      display: contents;
+    }
+
+    dc-verdict {
+      grid-area: verdict;
+      justify-self: end;
+    }
+
+    .slowest {
+      grid-area: slowest;
+    }
+
+    .slowest::before {
+      content: 'slowest: ';
     }
 
     .speed {

@@ -2,6 +2,8 @@
 
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import type { DropView } from '../../state/drop-views.ts';
+import type { GateMoveEvent } from '../gate/gate-move-event.ts';
 import { gateWords } from '../gate/gate-words.ts';
 import '../gate/gate.ts';
 import { quantity, quantityStyles, type Shown } from '../quantity.ts';
@@ -9,17 +11,15 @@ import '../speed-scale/speed-scale.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { buttonStyles } from '../styles/button.styles.ts';
 import '../verdict/verdict.ts';
-import { verdictWord } from '../verdict/verdict-words.ts';
+import { verdictWord } from '../verdict/verdict-word.ts';
+import { DropGateEvent, type GateWish } from './drop-gate-event.ts';
 import { dropRowStyles } from './drop-row.styles.ts';
-import type { DropView } from './drop-view.ts';
-import { type GateChoice, GateChoiceEvent } from './gate-choice-event.ts';
 
 /**
  * A row of the list of drops.
  *
  * @element dc-drop-row
- * @fires dc-gate-move - its gate was moved
- * @fires dc-gate-choice - open, shut or only this one was pressed
+ * @fires dc-drop-gate - its gate was moved, or open, shut or only this one was pressed
  */
 @customElement('dc-drop-row')
 export class DropRow extends LitElement {
@@ -57,7 +57,7 @@ export class DropRow extends LitElement {
         <dc-verdict verdict=${drop.verdict}></dc-verdict>
         ${
           drop.slowest && isOpen
-            ? html`<p class="note">${drop.slowest.name} ${text(drop.slowest.shown)}</p>`
+            ? html`<p class="note slowest">${drop.slowest.name} ${text(drop.slowest.shown)}</p>`
             : nothing
         }
       </div>`;
@@ -71,23 +71,33 @@ export class DropRow extends LitElement {
 
   #gate(drop: DropView, travel: number): TemplateResult {
     const isOpen = travel > 0;
-    return html`<dc-gate class="gate" .label=${drop.name} .travel=${travel}></dc-gate>
+    return html`<dc-gate
+        class="gate"
+        .label=${drop.name}
+        .travel=${travel}
+        @dc-gate-move=${(event: GateMoveEvent) => this.#onMove(event)}
+      ></dc-gate>
       <div class="buttons">
         <button
           type="button"
           aria-label="${isOpen ? 'Shut' : 'Open'} ${drop.name}"
-          @click=${() => this.#choose(isOpen ? 'shut' : 'open')}
+          @click=${() => this.#wish({ kind: isOpen ? 'shut' : 'open' })}
         >
           <span>${isOpen ? 'Shut' : 'Open'}</span>
         </button>
-        <button type="button" aria-label="Only ${drop.name}" @click=${() => this.#choose('only')}>
+        <button type="button" aria-label="Only ${drop.name}" @click=${() => this.#wish({ kind: 'only' })}>
           <span>Only</span>
         </button>
       </div>`;
   }
 
-  #choose(choice: GateChoice): void {
-    this.dispatchEvent(new GateChoiceEvent(choice));
+  #onMove(event: GateMoveEvent): void {
+    event.stopPropagation();
+    this.#wish({ kind: 'travel', travel: event.travel, move: event.move });
+  }
+
+  #wish(wish: GateWish): void {
+    if (this.drop) this.dispatchEvent(new DropGateEvent(this.drop.id, wish));
   }
 }
 

@@ -13,7 +13,7 @@ const BORE = 36;
 const STEP = 0.01;
 const LONG_STEP = 0.1;
 
-/** @returns how far a key moves the blade [-]; an end is told by an infinite step */
+/** How far a key moves the blade [-]; to an end by an endless step. */
 const KEY_STEPS: Readonly<Record<string, number>> = {
   ArrowRight: STEP,
   ArrowUp: STEP,
@@ -57,12 +57,12 @@ export class Gate extends LitElement {
       aria-valuemax="100"
       aria-valuenow=${Math.round(this.travel * 100)}
       aria-valuetext=${gateWords(this.travel)}
-      @keydown=${this.#onKey}
-      @pointerdown=${this.#onPointerDown}
-      @pointermove=${this.#onPointerMove}
-      @pointerup=${this.#onPointerEnd}
-      @pointercancel=${this.#onPointerEnd}
-      @lostpointercapture=${this.#onPointerEnd}
+      @keydown=${(event: KeyboardEvent) => this.#onKey(event)}
+      @pointerdown=${(event: PointerEvent) => this.#onPointerDown(event)}
+      @pointermove=${(event: PointerEvent) => this.#onPointerMove(event)}
+      @pointerup=${(event: PointerEvent) => this.#onPointerEnd(event)}
+      @pointercancel=${(event: PointerEvent) => this.#onPointerEnd(event)}
+      @lostpointercapture=${(event: PointerEvent) => this.#onPointerEnd(event)}
     >
       <svg width="116" height="44" viewBox="0 0 116 44" aria-hidden="true">
         <path class="rails" d="M2,1H84M2,43H84" />

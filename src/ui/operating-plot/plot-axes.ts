@@ -9,7 +9,7 @@ import type { RuledPlot } from '../../plot/ruled-plot.ts';
  * @param ruled - the ruled plot
  * @returns SVG content
  */
-export function plotAxes({ frame, flow, pressure }: RuledPlot): SVGTemplateResult {
+export function plotAxes({ frame, flow, pressure, compact }: RuledPlot): SVGTemplateResult {
   const { left, right, top, bottom } = frame.inner;
   return svg`
     ${pressure.ticks.map(
@@ -24,7 +24,12 @@ export function plotAxes({ frame, flow, pressure }: RuledPlot): SVGTemplateResul
     )}
     <line class="axis" x1=${left} x2=${left} y1=${top} y2=${bottom} />
     <line class="axis" x1=${left} x2=${right} y1=${bottom} y2=${bottom} />
-    <text class="title-y" x="2" y="14">suction at the collector, ${pressure.unit}</text>
-    <text class="title-x" x=${right} y=${bottom + 38}>air flow, ${flow.unit}</text>
+    ${
+      compact
+        ? svg`<text class="title-y" x="2" y="10">${pressure.unit}</text>
+            <text class="title-x" x=${right} y=${bottom + 19}>${flow.unit}</text>`
+        : svg`<text class="title-y" x="2" y="14">suction at the collector, ${pressure.unit}</text>
+            <text class="title-x" x=${right} y=${bottom + 38}>air flow, ${flow.unit}</text>`
+    }
   `;
 }

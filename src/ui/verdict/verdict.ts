@@ -2,10 +2,11 @@
 
 import { css, html, LitElement, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import type { Verdict } from '../../shop/verdict.ts';
 import { baseStyles } from '../styles/base.styles.ts';
-import { verdictShape } from './verdict-shape.ts';
+import { VERDICT_SHAPES } from './verdict-shape.ts';
 import { verdictShapeStyles } from './verdict-shape.styles.ts';
-import { type Verdict, verdictWord } from './verdict-words.ts';
+import { verdictWord } from './verdict-word.ts';
 
 /** @element dc-verdict */
 @customElement('dc-verdict')
@@ -47,7 +48,7 @@ export class VerdictMark extends LitElement {
 
   protected override render(): TemplateResult {
     return html`<svg width="16" height="16" viewBox="-8 -8 16 16" aria-hidden="true">
-        ${verdictShape(this.verdict)}</svg
+        ${VERDICT_SHAPES[this.verdict]}</svg
       ><span class="word ${this.verdict}">${verdictWord(this.verdict)}</span>`;
   }
 }

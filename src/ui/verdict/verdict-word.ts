@@ -1,7 +1,6 @@
-// The verdicts on a drop, and the word that stands for each.
+// The word that is written for each verdict on a drop.
 
-/** What is said of a drop in the present state of the gates. */
-export type Verdict = 'shut' | 'settles' | 'short' | 'tight' | 'carries';
+import type { Verdict } from '../../shop/verdict.ts';
 
 /**
  * The word written beside the shape.

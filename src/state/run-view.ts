@@ -1,0 +1,71 @@
+// The run of ducts as its drawing shows it: everything in the reader's units and words.
+
+import type { Shop } from '../shop/schema/shop-schema.ts';
+import type { ShopModel } from '../shop/shop-model.ts';
+import type { StateReport } from '../shop/state-report.ts';
+import { formatQuantity } from '../units/format.ts';
+import type { UnitSystem } from '../units/quantity.ts';
+
+/** How a section fares: `still` where no open drop's air passes. */
+export type RunState = 'still' | 'settles' | 'carries' | 'tight';
+
+/** One section, ready to be drawn. */
+export interface SectionView {
+  readonly id: string;
+  readonly name: string;
+  /** Place in the list of the section that it empties into; -1 at the collector. */
+  readonly into: number;
+  /** Whether it goes straight on through the wye that it empties into. */
+  readonly straight: boolean;
+  /** Inside diameter [m] */
+  readonly diameter: number;
+  /** Inside diameter and length as they are written. */
+  readonly size: string;
+  readonly length: string;
+  readonly state: RunState;
+  /** Speed as it is written, without its unit. */
+  readonly speed: string;
+  /** Name of the drop that feeds it, where it is an open end. */
+  readonly drop: string | undefined;
+}
+
+/**
+ * The sections of a shop in one state of its gates.
+ *
+ * @param shop - names, lengths and joins
+ * @param model - the shop, ready to be balanced
+ * @param report - the state
+ * @param system - the units to speak in
+ * @returns the sections, in the order of the document
+ */
+export function runView(
+  shop: Shop,
+  model: ShopModel,
+  report: StateReport,
+  system: UnitSystem,
+): SectionView[] {
+  const { tree, sections, drops } = model.ducts;
+  const flowing = new Set(drops.flatMap(({ way }, i) => (report.drops[i]!.travel > 0 ? way : [])));
+  return shop.sections.map((section, i) => {
+    const { velocity } = report.sections[i]!;
+    const { diameter } = sections[i]!.pipe;
+    const drop = tree.drops[i]![0];
+    return {
+      id: section.id,
+      name: section.name ?? section.id,
+      into: tree.into[i]!,
+      straight: section.join?.kind === 'momentum' && section.join.angle === 0,
+      diameter,
+      size: formatQuantity('diameter', system, diameter).text,
+      length: formatQuantity('length', system, section.length).text,
+      state: flowing.has(i) ? stateAt(velocity, shop.carryingRange) : 'still',
+      speed: formatQuantity('velocity', system, velocity).number,
+      drop: drop === undefined ? undefined : shop.drops[drop]!.name,
+    };
+  });
+}
+
+function stateAt(velocity: number, range: Shop['carryingRange']): RunState {
+  if (velocity < range.low) return 'settles';
+  return velocity > range.high ? 'tight' : 'carries';
+}

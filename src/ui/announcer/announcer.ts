@@ -1,0 +1,49 @@
+// The page's one live region: speaks a text politely once it has stood still for half a second.
+
+import { html, LitElement, type PropertyValues, type TemplateResult } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { baseStyles } from '../styles/base.styles.ts';
+
+/** How long a text must stand before it is spoken [ms]. */
+const STILL_FOR = 500;
+
+/** @element dc-announcer */
+@customElement('dc-announcer')
+export class Announcer extends LitElement {
+  static override styles = baseStyles;
+
+  @property() text = '';
+
+  @state() private spoken = '';
+
+  #timer: ReturnType<typeof setTimeout> | undefined;
+  #first = true;
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    clearTimeout(this.#timer);
+  }
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (!changed.has('text') || this.text === '') return;
+    clearTimeout(this.#timer);
+    if (this.#first) {
+      this.#first = false;
+      return;
+    }
+    const { text } = this;
+    this.#timer = setTimeout(() => {
+      this.spoken = text;
+    }, STILL_FOR);
+  }
+
+  protected override render(): TemplateResult {
+    return html`<div class="for-ears" role="status" aria-live="polite">${this.spoken}</div>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'dc-announcer': Announcer;
+  }
+}

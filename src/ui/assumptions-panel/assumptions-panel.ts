@@ -1,0 +1,54 @@
+// What the answer rests on, folded until wanted: every figure with where it comes from.
+
+import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { customElement } from 'lit/decorators.js';
+import type { Assumption } from '../../state/assumptions/assumption.ts';
+import { assumptions } from '../../state/assumptions/assumptions.ts';
+import { SessionController } from '../session-controller.ts';
+import { baseStyles } from '../styles/base.styles.ts';
+import { assumptionsPanelStyles } from './assumptions-panel.styles.ts';
+
+/** @element dc-assumptions-panel */
+@customElement('dc-assumptions-panel')
+export class AssumptionsPanel extends LitElement {
+  static override styles = [baseStyles, assumptionsPanelStyles];
+
+  readonly #session = new SessionController(this, ({ shop, model, units }) =>
+    assumptions(shop.value, model.value.air, units.value),
+  );
+
+  protected override render(): TemplateResult {
+    const groups = this.#session.value;
+    if (!groups) return html`${nothing}`;
+    return html`<details>
+      <summary>What was assumed, and where each figure comes from</summary>
+      <div class="groups">
+        ${groups.map(
+          ({ heading, rows }) => html`<section>
+            <h3>${heading}</h3>
+            <ul role="list">
+              ${rows.map(assumptionRow)}
+            </ul>
+          </section>`,
+        )}
+      </div>
+    </details>`;
+  }
+}
+
+function assumptionRow({ what, value, source, sureness }: Assumption): TemplateResult {
+  const words = sureness === 'entered' ? 'entered for this shop' : sureness;
+  const isUnsure = sureness === 'from memory, unverified';
+  return html`<li>
+    <span>${what}</span><span class="value">${value}</span>
+    <span class="source"
+      >${source}${source === '' ? '' : ' · '}<span class=${isUnsure ? 'unsure' : ''}>${words}</span></span
+    >
+  </li>`;
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'dc-assumptions-panel': AssumptionsPanel;
+  }
+}

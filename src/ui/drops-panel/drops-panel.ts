@@ -1,0 +1,55 @@
+// The drops of the session with their gates. Moves of gates go up to the page, which knows how to
+// slide them; this panel only says which drop they belong to.
+
+import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { customElement } from 'lit/decorators.js';
+import { dropViews } from '../../state/drop-views.ts';
+import type { Session } from '../../state/session.ts';
+import '../drop-list/drop-list.ts';
+import { SessionController } from '../session-controller.ts';
+import { baseStyles } from '../styles/base.styles.ts';
+
+/** @element dc-drops-panel */
+@customElement('dc-drops-panel')
+export class DropsPanel extends LitElement {
+  static override styles = [
+    baseStyles,
+    css`
+      :host {
+        display: block;
+        min-inline-size: 0;
+      }
+    `,
+  ];
+
+  readonly #session = new SessionController(this, readDrops);
+
+  protected override render(): TemplateResult {
+    const view = this.#session.value;
+    if (!view) return html`${nothing}`;
+    return html`<dc-drop-list .drops=${view.drops} .sets=${view.sets}></dc-drop-list>`;
+  }
+}
+
+function readDrops(session: Session) {
+  const shop = session.shop.value;
+  const report = session.report.value;
+  return {
+    drops: dropViews(shop, session.shownReport.value, report, session.units.value),
+    sets: shop.gateSets.map(({ name, open }) => ({
+      name,
+      open,
+      current: isSameSet(open, report.open),
+    })),
+  };
+}
+
+function isSameSet(a: readonly string[], b: readonly string[]): boolean {
+  return a.length === b.length && a.every((id) => b.includes(id));
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'dc-drops-panel': DropsPanel;
+  }
+}

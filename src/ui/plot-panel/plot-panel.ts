@@ -1,0 +1,71 @@
+// The operating-point plot of the session.
+
+import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { customElement } from 'lit/decorators.js';
+import { plotExtent } from '../../plot/plot-extent.ts';
+import { travelsOf } from '../../state/gate-positions.ts';
+import { systemKnots } from '../../state/plot-view.ts';
+import type { Session } from '../../state/session.ts';
+import { isSamePlace } from '../../state/trail.ts';
+import '../operating-plot/operating-plot.ts';
+import { SessionController } from '../session-controller.ts';
+import { baseStyles } from '../styles/base.styles.ts';
+
+/** @element dc-plot-panel */
+@customElement('dc-plot-panel')
+export class PlotPanel extends LitElement {
+  static override styles = [
+    baseStyles,
+    css`
+      :host {
+        display: block;
+        min-inline-size: 0;
+      }
+    `,
+  ];
+
+  readonly #session = new SessionController(this, readPlot);
+
+  protected override render(): TemplateResult {
+    const view = this.#session.value;
+    if (!view) return html`${nothing}`;
+    return html`<dc-operating-plot
+      .label=${view.label}
+      .units=${view.units}
+      .curve=${view.curve}
+      .collector=${view.collector}
+      .system=${view.system}
+      .point=${view.point}
+      .others=${view.others}
+      .trail=${view.trail}
+      .instead=${view.instead}
+    ></dc-operating-plot>`;
+  }
+}
+
+function readPlot(session: Session) {
+  const model = session.model.value;
+  const report = session.shownReport.value;
+  const shop = session.shop.value;
+  const extent = plotExtent(model.curve);
+  const travels = travelsOf(shop.drops, session.shownGates.value);
+  const point = report.operatingPoint ?? undefined;
+  const others = report.crossings.filter(({ flow }) => !point || !isSamePlace({ flow }, point));
+  return {
+    label: `Collector curve and duct curve. ${session.sentence.value}`,
+    units: session.units.value,
+    curve: model.curve,
+    collector: shop.collector.curve.name,
+    system: systemKnots(model, travels, report, extent.flow, extent.pressure),
+    point,
+    others,
+    trail: session.trail.value.filter((tried) => !point || !isSamePlace(tried, point)),
+    instead: session.report.value.outcome,
+  };
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'dc-plot-panel': PlotPanel;
+  }
+}

@@ -1,0 +1,46 @@
+// Lets a panel read the session: it says what it reads, and is drawn anew when that changes.
+
+import { ContextConsumer } from '@lit/context';
+import { effect } from '@preact/signals-core';
+import type { LitElement, ReactiveController } from 'lit';
+import type { Session } from '../state/session.ts';
+import { sessionContext } from './session-context.ts';
+
+/** Holds what a panel read; undefined until the page has handed its session over. */
+export class SessionController<T> implements ReactiveController {
+  value: T | undefined;
+  session: Session | undefined;
+
+  readonly #host: LitElement;
+  readonly #read: (session: Session) => T;
+  #stop: (() => void) | undefined;
+
+  /**
+   * @param host - the panel
+   * @param read - reads signals of the session; runs again whenever one of them changes
+   */
+  constructor(host: LitElement, read: (session: Session) => T) {
+    this.#host = host;
+    this.#read = read;
+    host.addController(this);
+    new ContextConsumer(host, {
+      context: sessionContext,
+      callback: (session) => this.follow(session),
+    });
+  }
+
+  hostDisconnected(): void {
+    this.#stop?.();
+    this.#stop = undefined;
+  }
+
+  /** Reads this session from now on; the page itself says which, panels get it from the page. */
+  follow(session: Session): void {
+    this.#stop?.();
+    this.session = session;
+    this.#stop = effect(() => {
+      this.value = this.#read(session);
+      this.#host.requestUpdate();
+    });
+  }
+}

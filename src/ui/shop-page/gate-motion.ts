@@ -1,0 +1,80 @@
+// Moves the gates of a session in step with the screen: a drag is taken once a frame, and a click
+// slides the blades over, so that the point is seen to travel along the curve.
+
+import { positionsBetween } from '../../state/gate-positions.ts';
+import type { Session } from '../../state/session.ts';
+
+/** How long a slide lasts [ms]. */
+const SLIDE = 180;
+
+export class GateMotion {
+  readonly #session: Session;
+  readonly #reducesMotion = matchMedia('(prefers-reduced-motion: reduce)');
+  #frame = 0;
+  #drag: { drop: string; travel: number } | undefined;
+
+  /** @param session - whose gates are moved */
+  constructor(session: Session) {
+    this.#session = session;
+  }
+
+  /** Takes a gate along under the hand, at the next frame. */
+  drag(drop: string, travel: number): void {
+    const waits = this.#drag !== undefined;
+    this.#drag = { drop, travel };
+    if (waits) return;
+    this.stop();
+    this.#frame = requestAnimationFrame(() => this.#takeDrag());
+  }
+
+  /** Ends a drag: the state is tried. */
+  rest(drop: string, travel: number): void {
+    this.stop();
+    this.#drag = undefined;
+    this.#session.dragGate(drop, travel);
+    this.#session.rest();
+  }
+
+  /** Slides the gates from where they are shown to where they are to stand. */
+  slide(): void {
+    this.stop();
+    const session = this.#session;
+    const from = session.shownGates.peek();
+    const to = session.gates.peek();
+    const arrive = () => {
+      session.showGates(to);
+      session.rest();
+    };
+    if (this.#reducesMotion.matches) {
+      arrive();
+      return;
+    }
+    const begin = performance.now();
+    const step = (now: number) => {
+      const part = Math.min(1, Math.max(0, (now - begin) / SLIDE));
+      if (part === 1) {
+        arrive();
+        return;
+      }
+      session.showGates(positionsBetween(from, to, easeOut(part)));
+      this.#frame = requestAnimationFrame(step);
+    };
+    this.#frame = requestAnimationFrame(step);
+  }
+
+  /** Leaves everything where it is. */
+  stop(): void {
+    cancelAnimationFrame(this.#frame);
+  }
+
+  #takeDrag(): void {
+    const drag = this.#drag;
+    this.#drag = undefined;
+    if (drag) this.#session.dragGate(drag.drop, drag.travel);
+  }
+}
+
+/** Fast at first, then settling, without a bounce. */
+function easeOut(part: number): number {
+  return 1 - (1 - part) ** 3;
+}

@@ -1,0 +1,154 @@
+import { css } from 'lit';
+
+export const shopPageStyles = css`
+  :host {
+    display: block;
+    max-inline-size: 1640px;
+    margin-inline: auto;
+    padding: 8px 32px 48px;
+  }
+
+  header {
+    display: flex;
+    align-items: center;
+    gap: 0 16px;
+    min-block-size: 44px;
+  }
+
+  h1 {
+    margin: 0;
+    font-size: var(--dc-text);
+    font-weight: 600;
+    line-height: 20px;
+  }
+
+  .product {
+    flex: 1;
+    margin: 0;
+    color: var(--dc-ink-soft);
+    font-size: var(--dc-small);
+  }
+
+  main {
+    display: grid;
+    grid-template-columns: minmax(420px, 1fr) minmax(720px, 784px);
+    grid-template-areas:
+      'sentence sentence'
+      'plot drops'
+      'run drops';
+    grid-template-rows: auto 400px minmax(248px, 1fr);
+    column-gap: 40px;
+  }
+
+  .stage {
+    display: contents;
+  }
+
+  .sentence {
+    grid-area: sentence;
+    max-inline-size: 76ch;
+    min-block-size: 72px;
+    margin: 4px 0 12px;
+    font-size: 28px;
+    font-weight: 500;
+    line-height: 36px;
+    letter-spacing: -0.01em;
+    text-wrap: pretty;
+  }
+
+  dc-plot-panel {
+    grid-area: plot;
+  }
+
+  dc-drops-panel {
+    grid-area: drops;
+  }
+
+  dc-run-panel {
+    grid-area: run;
+  }
+
+  footer {
+    display: grid;
+    gap: 24px;
+    margin-block-start: 24px;
+    padding-block-start: 20px;
+    border-block-start: 1px solid var(--dc-rule);
+  }
+
+  @media (max-width: 1239px) {
+    main {
+      display: block;
+    }
+
+    .stage {
+      display: block;
+    }
+
+    .sentence {
+      font-size: 26px;
+      line-height: 34px;
+    }
+
+    dc-plot-panel {
+      block-size: 380px;
+    }
+
+    dc-drops-panel {
+      margin-block-start: 16px;
+    }
+
+    dc-run-panel {
+      block-size: 360px;
+      margin-block-start: 24px;
+    }
+  }
+
+  @media (max-width: 599px) {
+    :host {
+      padding: 0 16px 32px;
+    }
+
+    .product {
+      display: none;
+    }
+
+    h1 {
+      flex: 1;
+    }
+
+    .sentence {
+      min-block-size: 88px;
+      margin: 0 0 4px;
+      font-size: 17px;
+      line-height: 22px;
+      letter-spacing: 0;
+    }
+
+    dc-plot-panel {
+      block-size: 200px;
+    }
+  }
+
+  @media (max-width: 599px) and (min-height: 600px) {
+    .stage {
+      position: sticky;
+      inset-block-start: 0;
+      z-index: 1;
+      margin-inline: -16px;
+      padding: 4px 16px;
+      background: var(--dc-paper);
+      border-block-end: 1px solid var(--dc-rule);
+    }
+  }
+
+  @media print {
+    :host {
+      padding: 0;
+    }
+
+    .stage {
+      position: static;
+    }
+  }
+`;

@@ -1,0 +1,120 @@
+// The page of one shop: the sentence, the plot, the drops with their gates, the drawing, and at the
+// foot what was assumed and what to beware of. It hands its session to the panels in it.
+
+import { ContextProvider } from '@lit/context';
+import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { openTravel } from '../../shop/gate-state.ts';
+import { withGate } from '../../state/gate-positions.ts';
+import type { Session } from '../../state/session.ts';
+import '../announcer/announcer.ts';
+import '../assumptions-panel/assumptions-panel.ts';
+import '../cautions/cautions.ts';
+import type { DropGateEvent } from '../drop-row/drop-gate-event.ts';
+import type { GateSetEvent } from '../drop-list/gate-set-event.ts';
+import '../drops-panel/drops-panel.ts';
+import '../plot-panel/plot-panel.ts';
+import '../run-panel/run-panel.ts';
+import { sessionContext } from '../session-context.ts';
+import { SessionController } from '../session-controller.ts';
+import { baseStyles } from '../styles/base.styles.ts';
+import '../unit-switch/unit-switch.ts';
+import type { UnitsEvent } from '../unit-switch/units-event.ts';
+import { GateMotion } from './gate-motion.ts';
+import { shopPageStyles } from './shop-page.styles.ts';
+
+/** @element dc-shop-page */
+@customElement('dc-shop-page')
+export class ShopPage extends LitElement {
+  static override styles = [baseStyles, shopPageStyles];
+
+  @property({ attribute: false }) session: Session | undefined;
+
+  readonly #provider = new ContextProvider(this, { context: sessionContext });
+  readonly #words = new SessionController(this, ({ shop, sentence, units }) => ({
+    name: shop.value.name,
+    sentence: sentence.value,
+    units: units.value,
+  }));
+  #motion: GateMotion | undefined;
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#motion?.stop();
+  }
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (!changed.has('session') || !this.session) return;
+    this.#motion?.stop();
+    this.#motion = new GateMotion(this.session);
+    this.#provider.setValue(this.session);
+    this.#words.follow(this.session);
+  }
+
+  protected override render(): TemplateResult {
+    const words = this.#words.value;
+    if (!words) return html`${nothing}`;
+    return html`<header>
+        <h1>${words.name}</h1>
+        <p class="product">Dropcurve</p>
+        <dc-unit-switch
+          .units=${words.units}
+          @dc-units=${(event: UnitsEvent) => this.#onUnits(event)}
+        ></dc-unit-switch>
+      </header>
+      <main
+        @dc-drop-gate=${(event: DropGateEvent) => this.#onGate(event)}
+        @dc-gate-set=${(event: GateSetEvent) => this.#onSet(event)}
+      >
+        <div class="stage">
+          <p class="sentence">${words.sentence}</p>
+          <dc-plot-panel></dc-plot-panel>
+        </div>
+        <dc-drops-panel></dc-drops-panel>
+        <dc-run-panel></dc-run-panel>
+      </main>
+      <footer>
+        <dc-assumptions-panel></dc-assumptions-panel>
+        <dc-cautions></dc-cautions>
+      </footer>
+      <dc-announcer .text=${words.sentence}></dc-announcer>`;
+  }
+
+  #onUnits({ units }: UnitsEvent): void {
+    if (this.session) this.session.units.value = units;
+  }
+
+  #onGate({ drop, wish }: DropGateEvent): void {
+    const { session } = this;
+    if (!session) return;
+    const now = session.gates.peek();
+    switch (wish.kind) {
+      case 'travel':
+        if (wish.move === 'drag') this.#motion?.drag(drop, wish.travel);
+        else this.#motion?.rest(drop, wish.travel);
+        return;
+      case 'only':
+        session.openOnly([drop]);
+        break;
+      case 'shut':
+        session.moveGates(withGate(now, drop, 0));
+        break;
+      case 'open': {
+        const named = session.shop.peek().drops.find(({ id }) => id === drop);
+        if (named) session.moveGates(withGate(now, drop, openTravel(named)));
+      }
+    }
+    this.#motion?.slide();
+  }
+
+  #onSet({ open }: GateSetEvent): void {
+    this.session?.openOnly(open);
+    this.#motion?.slide();
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'dc-shop-page': ShopPage;
+  }
+}
