@@ -6,6 +6,12 @@ import { sourceFile, sourceFiles } from '../setup/source-files.ts';
 const files = sourceFiles();
 
 describe('the rooms of src/', () => {
+  it('are read: the lowest and the highest are among them', () => {
+    const found = files.map((file) => file.room);
+    expect(found).toContain('units');
+    expect(found).toContain('app');
+  });
+
   it('import only themselves, lower rooms and the packages they are allowed', () => {
     expect(files.flatMap(importFaults)).toEqual([]);
   });
