@@ -27,7 +27,7 @@ export type ShopWords = Pick<Shop, 'sections' | 'drops' | 'carryingRange'>;
 export function sentence(shop: ShopWords, report: StateReport, system: UnitSystem): string {
   const point = report.operatingPoint;
   if (point === null) return difficultySentences(report).join(' ');
-  const open = report.drops.filter(({ verdict }) => verdict !== 'shut');
+  const open = openDrops(shop, report);
   const faults = [
     ...settling(shop, open, system),
     ...shortOfAir(open, system),
@@ -41,6 +41,16 @@ export function sentence(shop: ShopWords, report: StateReport, system: UnitSyste
   const head = whatIsOpen(open, point.flow, system);
   if (faults.length > 0) return [`${head}.`, ...faults, ...doubts].join(' ');
   return [`${head}; carries everywhere.`, ...doubts].join(' ');
+}
+
+/** The open drops under their present names: a drop can be renamed without being solved anew. */
+function openDrops(shop: ShopWords, report: StateReport): DropReport[] {
+  return report.drops
+    .filter(({ verdict }) => verdict !== 'shut')
+    .map((drop) => ({
+      ...drop,
+      name: shop.drops.find(({ id }) => id === drop.id)?.name ?? drop.name,
+    }));
 }
 
 function whatIsOpen(open: readonly DropReport[], total: number, system: UnitSystem): string {

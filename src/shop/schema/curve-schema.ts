@@ -131,7 +131,8 @@ export const curveSchema = z
           .regex(/^[A-Z]{3}$/, { error: 'must be three capital letters, such as EUR' })
           .meta({ description: 'ISO 4217 code of the currency.' }),
       })
-      .exactOptional(),
+      .exactOptional()
+      .meta({ description: 'What the collector costs. Left out: not known.' }),
   })
   .meta({ id: 'curve', description: 'What a collector does: entered points and what they mean.' });
 

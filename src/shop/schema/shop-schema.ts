@@ -66,10 +66,12 @@ export const shopSchema = z
     drops: z
       .array(dropSchema, { error: DROPS_RIGHT })
       .min(1, { error: DROPS_RIGHT })
-      .max(5000, { error: DROPS_RIGHT }),
+      .max(5000, { error: DROPS_RIGHT })
+      .meta({ description: 'The drops: each feeds a section that nothing else feeds.' }),
     gateSets: z
       .array(gateSet, { error: 'must be a list of gate sets, empty if there are none' })
-      .max(1000, { error: 'must be a list of at most 1000 gate sets' }),
+      .max(1000, { error: 'must be a list of at most 1000 gate sets' })
+      .meta({ description: 'Gate sets that are saved by name; an empty list if there are none.' }),
   })
   .meta({
     id: 'shop',

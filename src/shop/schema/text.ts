@@ -2,11 +2,13 @@
 
 import { z } from './zod.ts';
 
-const ID = /^[\p{L}\p{N}][\p{L}\p{N}._-]*$/u;
-const ONE_LINE = /^[^\p{Cc}]*$/u;
+// Written without Unicode classes, which not every reader of the JSON Schema knows.
+const ID = /^[A-Za-z0-9][A-Za-z0-9._-]*$/;
+// oxlint-disable-next-line no-control-regex -- control characters are what it keeps out
+const ONE_LINE = /^[^\u0000-\u001f\u007f-\u009f]*$/;
 
 const ID_RIGHT =
-  'must be an id: 1 to 64 letters, digits, hyphens, dots or underscores, the first a letter or digit';
+  'must be an id: 1 to 64 of A–Z, a–z, 0–9, hyphen, dot and underscore, the first a letter or digit';
 const NAME_RIGHT = 'must be one line of text, 1 to 200 characters';
 const NOTE_RIGHT = 'must be text of at most 10000 characters';
 
@@ -22,7 +24,7 @@ export function idOf(what: string) {
     .string({ error: `${ID_RIGHT} (${what})` })
     .max(64, { error: ID_RIGHT })
     .regex(ID, { error: ID_RIGHT })
-    .meta({ description: `${what}: 1 to 64 letters, digits, hyphens, dots or underscores.` });
+    .meta({ description: `${what}: 1 to 64 of A–Z, a–z, 0–9, hyphen, dot and underscore.` });
 }
 
 /**

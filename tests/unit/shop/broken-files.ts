@@ -9,7 +9,7 @@ export interface BrokenFile {
   readonly says: string;
 }
 
-// biome-ignore lint/suspicious/noExplicitAny: a broken document has no type
+// oxlint-disable-next-line typescript/no-explicit-any -- a broken document has no type
 type Loose = any;
 
 const good = JSON.stringify(smallShop, undefined, 2);
@@ -156,7 +156,7 @@ const wrongShape: readonly BrokenFile[] = [
   broken('humidity in percent', 'air.humidity', '0 to 1', (shop) => {
     shop.air = { kind: 'room', altitude: 0, temperature: 20, humidity: 45 };
   }),
-  broken('an id with a comma', 'drops[0].id (drop "a,b")', 'letters', (shop) => {
+  broken('an id with a comma', 'drops[0].id (drop "a,b")', 'hyphen', (shop) => {
     shop.drops[0].id = 'a,b';
   }),
   broken('a compression of 1', 'sections[2].compression (section "planer-end")', '0.6', (shop) => {
@@ -263,9 +263,44 @@ const wrongTogether: readonly BrokenFile[] = [
   }),
 ];
 
+const wrongForDucts: readonly BrokenFile[] = [
+  broken(
+    'an unknown family',
+    'sections[0].pipe.family (section "main")',
+    'galvanised-spiral',
+    (shop) => {
+      shop.sections[0].pipe = { kind: 'catalogue', family: 'galvanized-spiral', size: '150mm' };
+    },
+  ),
+  broken('an unknown size', 'sections[0].pipe.size (section "main")', '"150mm"', (shop) => {
+    shop.sections[0].pipe = { kind: 'catalogue', family: 'galvanised-spiral', size: '155mm' };
+  }),
+  broken('an unknown hood', 'drops[0].hood.id (drop "planer")', '"plain-end"', (shop) => {
+    shop.drops[0].hood = { kind: 'table', id: 'plain-ent' };
+  }),
+  broken('an unknown machine', 'drops[1].machine (drop "saw")', 'known are', (shop) => {
+    shop.drops[1].machine = 'time-machine';
+  }),
+  broken('a wall of gravel', 'sections[3].pipe.roughness (section "saw-run")', '0.01', (shop) => {
+    shop.sections[3].pipe.roughness = 0.015;
+  }),
+  broken('a hood that gains', 'drops[0].hood.suction (drop "planer")', '240 Pa', (shop) => {
+    shop.drops[0].hood = { kind: 'measured', suction: 200, velocity: 20 };
+  }),
+  broken('an end that nothing resists', 'drops[1] (drop "saw")', 'nothing that resists', (shop) => {
+    shop.drops[1].hood.coefficient = 0;
+    delete shop.drops[1].gate;
+    shop.sections[3].length = 0;
+  }),
+  broken('a cone at the flange', 'sections[0].transition (section "main")', 'plain', (shop) => {
+    shop.sections[0].transition = { kind: 'taper', angle: 30 };
+  }),
+];
+
 export const brokenFiles: readonly BrokenFile[] = [
   ...notReadable,
   ...notAShop,
   ...wrongShape,
   ...wrongTogether,
+  ...wrongForDucts,
 ];
