@@ -13,6 +13,7 @@ export interface CollectorLine {
   readonly known: string;
   /** Outside them, along the end slopes. */
   readonly unknown: readonly string[];
+  /** Those that lie inside the frame. */
   readonly points: readonly Place[];
   /** The line as an obstacle, and as something to label: first the known part, then all of it. */
   readonly strokes: { readonly known: readonly Stroke[]; readonly all: readonly Stroke[] };
@@ -24,7 +25,7 @@ export interface CollectorLine {
  *
  * @param curve - the collector as it runs now
  * @param frame - the plot's scales
- * @returns paths and points [px]; the unknown stretches may leave the frame and are to be clipped
+ * @returns paths and points [px]; lines may leave the frame and are to be clipped
  */
 export function collectorLine(curve: CollectorCurve, frame: PlotFrame): CollectorLine {
   const knots = enteredKnots(curve);
@@ -37,7 +38,9 @@ export function collectorLine(curve: CollectorCurve, frame: PlotFrame): Collecto
   return {
     known: bezierPath(knots, frame),
     unknown: unknown.map((stretch) => bezierPath(stretch, frame)),
-    points: knots.map(({ flow, pressure }) => ({ x: frame.x(flow), y: frame.y(pressure) })),
+    points: knots
+      .filter(({ flow, pressure }) => pressure >= 0 && flow <= frame.flowEnd)
+      .map(({ flow, pressure }) => ({ x: frame.x(flow), y: frame.y(pressure) })),
     strokes: { known, all: [...known, ...unknown.flatMap((each) => strokesAlong(each, frame))] },
   };
 }

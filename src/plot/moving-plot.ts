@@ -4,7 +4,7 @@
 import { bezierPath, type Knot } from './bezier-path.ts';
 import type { Box, Place, PlotFrame } from './frame.ts';
 import { type Obstacles, type Stroke, strokesAlong } from './obstacles.ts';
-import { type LabelSize, type LabelSpot, type PlacedLabel, placeLabel } from './place-label.ts';
+import { type LabelSize, type LabelSpot, placeAnywhere, placeLabel } from './place-label.ts';
 import { placeLineLabel } from './place-line-label.ts';
 import type { RuledPlot } from './ruled-plot.ts';
 
@@ -40,14 +40,18 @@ export interface MovingPlot {
   readonly point: Place | undefined;
   readonly others: readonly Place[];
   readonly trail: readonly Place[];
+  /** Where the numbers stand beside the point. */
+  readonly spot: LabelSpot | undefined;
   readonly labels: {
-    readonly point: PlacedLabel | undefined;
+    readonly point: Box | undefined;
     readonly collector: Box | undefined;
     readonly system: Box | undefined;
     readonly trail: readonly (Box | undefined)[];
   };
 }
 
+/** A name further from its mark would be taken for another's [px]. */
+const TRAIL_DISTANCES = [10, 14, 20];
 /** Half the side of the square that a mark keeps free of labels [px]. */
 const POINT_ROOM = 11;
 const MARK_ROOM = 6;
@@ -85,9 +89,11 @@ export function movingPlot(ruled: RuledPlot, parts: MovingParts): MovingPlot {
     return box;
   };
 
-  const numbers =
+  const beside =
     point && placeLabel(point, parts.labels.point, page, obstacles, { last: parts.lastSpot });
-  keep(numbers?.box);
+  const numbers = keep(
+    beside?.box ?? (point && placeAnywhere(point, parts.labels.point, page, obstacles)),
+  );
   const label = (at: readonly number[], strokes: readonly Stroke[], size: LabelSize) =>
     keep(placeLineLabel(strokes, at, size, page, obstacles));
   return {
@@ -95,13 +101,15 @@ export function movingPlot(ruled: RuledPlot, parts: MovingParts): MovingPlot {
     point,
     others,
     trail,
+    spot: beside?.spot,
     labels: {
       point: numbers,
       collector: label(COLLECTOR_LABEL_AT, ruled.collector.strokes.known, parts.labels.collector),
       system: label(SYSTEM_LABEL_AT, systemStrokes, parts.labels.system),
       trail: trail.map((place, i) => {
         const size = parts.labels.trail[i];
-        return size && keep(placeLabel(place, size, page, obstacles)?.box);
+        const near = { distances: TRAIL_DISTANCES };
+        return size && keep(placeLabel(place, size, page, obstacles, near)?.box);
       }),
     },
   };

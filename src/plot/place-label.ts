@@ -28,6 +28,8 @@ export interface PlacedLabel {
 const ROOM = 4;
 const DISTANCES = [16, 20, 28, 40, 56, 76, 100, 140, 180];
 const STEPS = 16;
+/** Where the whole page is searched, it is in steps of so much [px]. */
+const GRID = 8;
 /** Up and to the right, then turning away from it on both sides in turn. */
 const DIRECTIONS = Array.from({ length: STEPS }, (_, i) => {
   const turns = i % 2 === 0 ? i / 2 : -(i + 1) / 2;
@@ -67,6 +69,33 @@ export function placeLabel(
     if (isInside(box, page) && isFree(grown(box, ROOM), obstacles)) return { box, spot };
   }
   return undefined;
+}
+
+/**
+ * Finds the nearest free place for a label anywhere on the page, where there is none beside its mark.
+ *
+ * @param mark - what is labelled [px]
+ * @param size - of the label [px]
+ * @param page - the label stays inside it [px]
+ * @param obstacles - what it must not cover
+ * @returns the place, or undefined where the page has no room at all [px]
+ */
+export function placeAnywhere(
+  mark: Place,
+  size: LabelSize,
+  page: Box,
+  obstacles: Obstacles,
+): Box | undefined {
+  const places: { readonly box: Box; readonly away: number }[] = [];
+  for (let left = page.left; left + size.width <= page.right; left += GRID) {
+    for (let top = page.top; top + size.height <= page.bottom; top += GRID) {
+      const box = { left, top, right: left + size.width, bottom: top + size.height };
+      const away = Math.hypot(left + size.width / 2 - mark.x, top + size.height / 2 - mark.y);
+      places.push({ box, away });
+    }
+  }
+  places.sort((a, b) => a.away - b.away);
+  return places.find(({ box }) => isFree(grown(box, ROOM), obstacles))?.box;
 }
 
 /** The box turns about the mark and shows it the side or the corner that is nearest. */

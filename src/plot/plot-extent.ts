@@ -30,7 +30,7 @@ const LEAST_PRESSURE = 1;
 export function plotExtent(curve: CollectorCurve): PlotExtent {
   const knots = enteredKnots(curve);
   const last = knots[knots.length - 1]!.flow;
-  const flow = Math.min(Math.max(freeFlow(curve), last), (1 + FURTHEST) * last);
+  const flow = Math.min(freeFlow(curve) || last, (1 + FURTHEST) * last);
   const pressures = [availableSuction(curve, 0), ...knots.map((knot) => knot.pressure)];
   return {
     flow: HEADROOM.flow * flow,

@@ -19,8 +19,8 @@ export interface SpeedScale {
   readonly isPastEnd: (speed: number) => boolean;
 }
 
-/** The scale ends this far past the top of the range, so the range sits in its middle [-]. */
-const END_OVER_HIGH = 1.7;
+/** The scale ends this far past the top of the range, about 6,300 ft/min with the usual one [-]. */
+const END_OVER_HIGH = 1.4;
 
 /**
  * Rules a speed scale.
@@ -30,8 +30,8 @@ const END_OVER_HIGH = 1.7;
  * @returns the scale
  * @throws RangeError if the width is not above 0 or the range is not rising
  * @example
- * speedScale(170, { low: 5, high: 10 }).rangeStart; // => 50
- * speedScale(170, { low: 5, high: 10 }).at(40); // => 170
+ * speedScale(140, { low: 5, high: 10 }).rangeStart; // => 50
+ * speedScale(140, { low: 5, high: 10 }).at(40); // => 140
  */
 export function speedScale(width: number, range: SpeedRange): SpeedScale {
   if (!(width > 0)) throw new RangeError(`a scale's width must be above 0, not ${width}`);

@@ -1,6 +1,6 @@
 // Lets a panel read the session: it says what it reads, and is drawn anew when that changes.
 
-import { ContextConsumer } from '@lit/context';
+import { ContextEvent } from '@lit/context';
 import { effect } from '@preact/signals-core';
 import type { LitElement, ReactiveController } from 'lit';
 import type { Session } from '../state/session.ts';
@@ -9,11 +9,11 @@ import { sessionContext } from './session-context.ts';
 /** Holds what a panel read; undefined until the page has handed its session over. */
 export class SessionController<T> implements ReactiveController {
   value: T | undefined;
-  session: Session | undefined;
 
   readonly #host: LitElement;
   readonly #read: (session: Session) => T;
   #stop: (() => void) | undefined;
+  #unsubscribe: (() => void) | undefined;
 
   /**
    * @param host - the panel
@@ -23,21 +23,27 @@ export class SessionController<T> implements ReactiveController {
     this.#host = host;
     this.#read = read;
     host.addController(this);
-    new ContextConsumer(host, {
-      context: sessionContext,
-      callback: (session) => this.follow(session),
-    });
+  }
+
+  hostConnected(): void {
+    const take = (session: Session | undefined, unsubscribe?: () => void) => {
+      this.#unsubscribe = unsubscribe;
+      this.follow(session);
+    };
+    this.#host.dispatchEvent(new ContextEvent(sessionContext, this.#host, take, true));
   }
 
   hostDisconnected(): void {
+    this.#unsubscribe?.();
     this.#stop?.();
     this.#stop = undefined;
   }
 
   /** Reads this session from now on; the page itself says which, panels get it from the page. */
-  follow(session: Session): void {
+  follow(session: Session | undefined): void {
     this.#stop?.();
-    this.session = session;
+    this.#stop = undefined;
+    if (!session) return;
     this.#stop = effect(() => {
       this.value = this.#read(session);
       this.#host.requestUpdate();

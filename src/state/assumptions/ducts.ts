@@ -75,49 +75,37 @@ export function assumedFittings(sections: readonly Section[]): Assumption[] {
     );
   }
   if (joins.some(({ kind }) => kind === 'fixed')) rows.push(entered('Some wyes', 'fixed K'));
-  rows.push(
-    sourced(
-      'Changes of diameter',
-      'a 30° cone, if nothing else is said',
-      formula('conical-contraction'),
-    ),
-  );
+  const cones = formula('conical-contraction');
+  rows.push(sourced('Changes of diameter', 'a 30° cone, if nothing else is said', cones));
   return [...eachOnce(rows)];
 }
 
 function fittingRow(fitting: Fitting): Assumption {
-  const what = fittingName(fitting);
-  if (fitting.coefficient !== undefined) return entered(what, `K ${fitting.coefficient}`);
-  switch (fitting.kind) {
-    case 'bend':
-      return sourced(what, 'by formula', formula('smooth-bend'));
-    case 'mitre':
-      return sourced(what, 'by formula', formula('mitre-bend'));
-    case 'gored': {
-      const row = fittings.rows.find(
-        ({ id }) => id === `gored-${fitting.pieces}-r${fitting.radius.toFixed(1)}`,
-      );
-      const value = row ? `K ${row.coefficient} for 90°` : '';
-      return sourced(what, value, row ? provenanceOf(row, fittings.sources) : UNKNOWN);
-    }
-    case 'plain':
-      return entered(what, '');
+  if (fitting.coefficient !== undefined) {
+    return entered(fittingName(fitting), `K ${fitting.coefficient}`);
   }
+  if (fitting.kind === 'plain') return entered(fittingName(fitting), '');
+  if (fitting.kind !== 'gored') {
+    return sourced(
+      fittingName(fitting),
+      'by formula',
+      formula(`${fitting.kind === 'bend' ? 'smooth' : 'mitre'}-bend`),
+    );
+  }
+  const id = `gored-${fitting.pieces}-r${fitting.radius.toFixed(1)}`;
+  const row = fittings.rows.find((each) => each.id === id);
+  const value = row ? `K ${row.coefficient} for 90°` : '';
+  const from = row ? provenanceOf(row, fittings.sources) : UNKNOWN;
+  return sourced(fittingName(fitting), value, from);
 }
 
 const UNKNOWN: Provenance = { citation: '', status: 'from memory, unverified' };
 
 function fittingName(fitting: Fitting): string {
-  switch (fitting.kind) {
-    case 'bend':
-      return `Smooth bend, radius ${fitting.radius} × diameter`;
-    case 'mitre':
-      return 'Mitred bend';
-    case 'gored':
-      return `Elbow of ${fitting.pieces} pieces, radius ${fitting.radius} × diameter`;
-    case 'plain':
-      return fitting.name ?? 'Fitting by its K';
-  }
+  if (fitting.kind === 'bend') return `Smooth bend, radius ${fitting.radius} × diameter`;
+  if (fitting.kind === 'mitre') return 'Mitred bend';
+  if (fitting.kind === 'plain') return fitting.name ?? 'Fitting by its K';
+  return `Elbow of ${fitting.pieces} pieces, radius ${fitting.radius} × diameter`;
 }
 
 function formula(id: string): Provenance {

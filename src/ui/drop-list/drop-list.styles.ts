@@ -35,6 +35,15 @@ export const dropListStyles = css`
     text-align: end;
   }
 
+  .head i {
+    display: inline-block;
+    inline-size: 16px;
+    block-size: 8px;
+    margin-inline-start: 8px;
+    border-inline: 1px solid var(--dc-ink-soft);
+    background: var(--dc-range);
+  }
+
   .head .speed {
     padding-inline-start: 12px;
   }

@@ -40,7 +40,7 @@ export class DropList extends LitElement {
       </div>
       <div class="head" aria-hidden="true">
         <span>drop</span><span>gate</span><span></span><span class="end">flow</span>
-        <span class="speed">speed, shaded: carries</span><span>verdict, slowest pipe</span>
+        <span class="speed">speed <i></i> carries</span><span>verdict, slowest pipe</span>
       </div>
       <ul role="list">
         ${repeat(

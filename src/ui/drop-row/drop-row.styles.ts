@@ -2,7 +2,7 @@ import { css } from 'lit';
 
 /** The columns of a row where there is room for a line of them; the list's head has the same. */
 export const dropColumns = css`
-  minmax(112px, 1fr) 112px 92px 84px minmax(140px, 1.3fr) 156px
+  minmax(112px, 1fr) 112px 92px 96px minmax(140px, 1.3fr) 156px
 `;
 
 export const dropRowStyles = css`
@@ -78,9 +78,20 @@ export const dropRowStyles = css`
     line-height: 20px;
   }
 
+  .whole {
+    white-space: nowrap;
+    font-variant-numeric: tabular-nums;
+  }
+
   .idle,
   .idle .number {
     color: var(--dc-ink-soft);
+  }
+
+  @media print {
+    .buttons {
+      visibility: hidden;
+    }
   }
 
   @container (max-width: 719px) {

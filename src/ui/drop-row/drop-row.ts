@@ -40,7 +40,7 @@ export class DropRow extends LitElement {
         <p class=${isOpen ? 'figure' : 'figure idle'}>
           <span class="for-ears">flow </span>${isOpen ? quantity(drop.flow) : '–'}
         </p>
-        ${drop.need ? html`<p class="note">needs ${drop.need.number}</p>` : nothing}
+        ${drop.need ? html`<p class="note">needs ${text(drop.need)}</p>` : nothing}
       </div>
       <div class="speed">
         <p class=${isOpen ? 'figure' : 'figure idle'}>
@@ -57,7 +57,9 @@ export class DropRow extends LitElement {
         <dc-verdict verdict=${drop.verdict}></dc-verdict>
         ${
           drop.slowest && isOpen
-            ? html`<p class="note slowest">${drop.slowest.name} ${text(drop.slowest.shown)}</p>`
+            ? html`<p class="note slowest">${drop.slowest.name}
+                <span class="whole">${text(drop.slowest.shown)}</span>
+              </p>`
             : nothing
         }
       </div>`;

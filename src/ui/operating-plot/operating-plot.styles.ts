@@ -31,7 +31,22 @@ export const operatingPlotStyles = css`
 
   text {
     fill: var(--dc-ink-soft);
-    font-size: var(--dc-small);
+  }
+
+  .tick-x,
+  .tick-y,
+  .title-x,
+  .title-y,
+  .label-collector,
+  .label-system,
+  .point-unit {
+    font-size: 13px;
+  }
+
+  .label-collector,
+  .label-system,
+  .label-tried {
+    dominant-baseline: central;
   }
 
   .over-grid {
@@ -90,9 +105,10 @@ export const operatingPlotStyles = css`
   }
 
   .tried {
-    fill: var(--dc-paper);
-    stroke: var(--dc-ink-soft);
-    stroke-width: 1.25;
+    fill: var(--dc-ink-soft);
+    stroke: var(--dc-paper);
+    stroke-width: 1.5;
+    paint-order: stroke;
   }
 
   .label-tried {
@@ -116,19 +132,16 @@ export const operatingPlotStyles = css`
 
   .flow-number {
     fill: var(--dc-ink);
-    font-size: 26px;
     font-weight: 650;
     letter-spacing: -0.01em;
   }
 
   .suction-number {
     fill: var(--dc-ink);
-    font-size: 16px;
   }
 
   .point-unit {
     fill: var(--dc-ink-soft);
-    font-size: var(--dc-small);
     font-weight: 400;
     letter-spacing: 0;
   }

@@ -16,6 +16,22 @@ export const runDrawingStyles = css`
     overflow: visible;
   }
 
+  .key {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0 16px;
+    margin: 0;
+    color: var(--dc-ink-soft);
+    font-size: 12px;
+    line-height: 16px;
+  }
+
+  .item {
+    display: inline-flex;
+    align-items: center;
+    gap: 6px;
+  }
+
   path {
     fill: none;
     stroke-linejoin: round;
@@ -26,6 +42,10 @@ export const runDrawingStyles = css`
   }
 
   .inside {
+    stroke: var(--dc-range);
+  }
+
+  .tight .inside {
     stroke: var(--dc-paper);
   }
 
@@ -57,7 +77,7 @@ export const runDrawingStyles = css`
   }
 
   .drop {
-    font-size: var(--dc-small);
+    font-size: 13px;
     dominant-baseline: central;
   }
 
@@ -93,5 +113,11 @@ export const runDrawingStyles = css`
     fill: var(--dc-paper);
     stroke: var(--dc-ink);
     stroke-width: 1.5;
+  }
+
+  @media (forced-colors: active) {
+    .still .inside {
+      stroke: Canvas;
+    }
   }
 `;

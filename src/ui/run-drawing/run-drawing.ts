@@ -1,12 +1,12 @@
 // A line drawing of the run, laid out by itself, not to scale. Line weight follows the diameter.
-// A still duct is hollow, one that carries is solid, one where chips settle shows them as beads,
+// A still duct is pale, one that carries is solid, one where chips settle shows them as beads,
 // a tight one is a thin bore between thick walls.
 
 import { html, LitElement, nothing, svg, type SVGTemplateResult, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { type DrawnSection, runDrawing } from '../../plot/run-drawing.ts';
 import { runLayout } from '../../plot/run-layout.ts';
-import type { SectionView } from '../../state/run-view.ts';
+import type { RunState, SectionView } from '../../state/run-view.ts';
 import { SizeController } from '../size-controller.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { runDrawingStyles } from './run-drawing.styles.ts';
@@ -14,6 +14,15 @@ import { runDrawingStyles } from './run-drawing.styles.ts';
 /** Room for the collector on the left and the drops' names on the right [px]. */
 const COLLECTOR_ROOM = 34;
 const NAME_ROOM = 132;
+/** Room for the key above it [px]. */
+const KEY_ROOM = 26;
+const KEY: readonly (readonly [RunState, string])[] = [
+  ['carries', 'carries'],
+  ['settles', 'chips settle'],
+  ['tight', 'tight'],
+  ['still', 'still'],
+];
+const KEY_WEIGHT = 7;
 /** A section's words are left out where its level stretch is shorter than this [px]. */
 const SPEED_ROOM = 38;
 const SIZE_ROOM = 84;
@@ -27,6 +36,9 @@ export class RunDrawing extends LitElement {
   @property() label = '';
   @property({ attribute: false }) sections: readonly SectionView[] = [];
 
+  /** What the speeds are written in. */
+  @property({ attribute: 'speed-unit' }) speedUnit = '';
+
   readonly #size = new SizeController(this);
 
   protected override render(): TemplateResult {
@@ -36,19 +48,29 @@ export class RunDrawing extends LitElement {
     const drawn = runDrawing(
       runLayout(sections),
       sections.map((section) => section.diameter),
-      { left: COLLECTOR_ROOM, right: width - NAME_ROOM, top: 2, bottom: height - 2 },
+      { left: COLLECTOR_ROOM, right: width - NAME_ROOM, top: KEY_ROOM, bottom: height - 2 },
     );
     const flange = drawn[sections.findIndex((section) => section.into < 0)];
-    return html`<svg class="run" role="img" aria-label=${this.label}>
+    return html`<p class="key">
+        <span>speed in ${this.speedUnit}</span>${KEY.map(([state, word]) => keyItem(state, word))}
+      </p>
+      <svg class="run" role="img" aria-label=${this.label}>
       ${flange ? svg`<path class="collector" d=${cyclone(flange.middle.y)} />` : nothing}
-      ${sections.map((section, i) => duct(section, drawn[i]!))}
+      ${sections.map((section, i) => duct(section.state, drawn[i]!.path, drawn[i]!.weight))}
       ${sections.map((section, i) => words(section, drawn[i]!))}
     </svg>`;
   }
 }
 
-function duct({ state }: SectionView, { path, weight }: DrawnSection): SVGTemplateResult {
-  const wall = state === 'tight' ? weight / 3 : 1.25;
+function keyItem(state: RunState, word: string): TemplateResult {
+  return html`<span class="item"
+    ><svg width="28" height="12" aria-hidden="true">${duct(state, 'M28,6H0', KEY_WEIGHT)}</svg
+    >${word}</span
+  >`;
+}
+
+function duct(state: RunState, path: string, weight: number): SVGTemplateResult {
+  const wall = state === 'tight' ? weight * 0.36 : 0.75;
   return svg`<g class=${state}>
     <path class="wall" stroke-width=${weight} d=${path} />
     <path class="inside" stroke-width=${Math.max(0.75, weight - 2 * wall)} d=${path} />

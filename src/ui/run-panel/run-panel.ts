@@ -4,6 +4,7 @@ import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement } from 'lit/decorators.js';
 import { runView, type SectionView } from '../../state/run-view.ts';
 import type { Session } from '../../state/session.ts';
+import { unitLabel } from '../../units/quantity.ts';
 import '../run-drawing/run-drawing.ts';
 import { SessionController } from '../session-controller.ts';
 import { baseStyles } from '../styles/base.styles.ts';
@@ -24,18 +25,22 @@ export class RunPanel extends LitElement {
   readonly #session = new SessionController(this, readRun);
 
   protected override render(): TemplateResult {
-    const sections = this.#session.value;
-    if (!sections) return html`${nothing}`;
+    const view = this.#session.value;
+    if (!view) return html`${nothing}`;
     return html`<dc-run-drawing
-      .label=${runWords(sections)}
-      .sections=${sections}
+      .label=${runWords(view.sections)}
+      .speedUnit=${view.speedUnit}
+      .sections=${view.sections}
     ></dc-run-drawing>`;
   }
 }
 
-function readRun(session: Session): readonly SectionView[] {
+function readRun(session: Session) {
   const { shop, model, shownReport, units } = session;
-  return runView(shop.value, model.value, shownReport.value, units.value);
+  return {
+    sections: runView(shop.value, model.value, shownReport.value, units.value),
+    speedUnit: unitLabel('velocity', units.value),
+  };
 }
 
 /** The drawing in a sentence: how many ducts there are, and which of them want a look. */

@@ -36,7 +36,8 @@ export const shopPageStyles = css`
       'sentence sentence'
       'plot drops'
       'run drops';
-    grid-template-rows: auto 400px minmax(248px, 1fr);
+    grid-template-rows: auto 384px minmax(260px, 1fr);
+    row-gap: 4px;
     column-gap: 40px;
   }
 
@@ -118,7 +119,7 @@ export const shopPageStyles = css`
     }
 
     .sentence {
-      min-block-size: 88px;
+      min-block-size: 66px;
       margin: 0 0 4px;
       font-size: 17px;
       line-height: 22px;

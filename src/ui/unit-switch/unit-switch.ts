@@ -52,6 +52,16 @@ export class UnitSwitch extends LitElement {
         accent-color: var(--dc-ink);
       }
 
+      @media (max-width: 599px) {
+        legend {
+          position: absolute;
+          inline-size: 1px;
+          block-size: 1px;
+          overflow: hidden;
+          clip-path: inset(50%);
+        }
+      }
+
       @media print {
         fieldset {
           display: none;
