@@ -9,7 +9,7 @@ import { allCrossings, type Crossing, isOnlyCrossing } from './crossings.ts';
 import { type Losses, lossesAt, type Residual, residualOf } from './losses.ts';
 import type { Network } from './network.ts';
 import { settle, settleAtFlow } from './settle.ts';
-import type { Workspace } from './sweep.ts';
+import type { Workspace } from './workspace.ts';
 
 /** A balance that closes worse than this, as a fraction, is none [-]. */
 export const CLOSING = 1e-9;

@@ -7,7 +7,7 @@ import { availableSlope, availableSuction, type CollectorCurve } from '../curve/
 import { findRoot } from '../math/bracket-root.ts';
 import type { Network } from './network.ts';
 import { settleAtFlow } from './settle.ts';
-import type { Workspace } from './sweep.ts';
+import type { Workspace } from './workspace.ts';
 
 /** Readings in each rising stretch between two entered points. */
 const RISING_PARTS = 6;

@@ -20,21 +20,19 @@ export interface Losses {
  * @returns losses [Pa], each of shape (sections)
  */
 export function lossesAt(network: Network, gate: Float64Array, flow: Float64Array): Losses {
+  const { parent, firstInlet, endInlet, friction } = network;
   const section = flow.map((q, i) => {
-    const re = network.reynolds[i]! * Math.abs(q);
-    const k = network.fixed[i]! + gate[i]!;
-    const own = k * network.dynamic[i]! * q * Math.abs(q);
-    if (re === 0) return own;
-    const f = network.friction.law.factor(re, network.relativeRoughness[i]!);
-    return own + f * network.frictional[i]! * network.dynamic[i]! * q * Math.abs(q);
+    const reynolds = network.reynolds[i]! * Math.abs(q);
+    const f = reynolds > 0 ? friction.law.factor(reynolds, network.relativeRoughness[i]!) : 0;
+    const coefficient = network.fixed[i]! + gate[i]! + f * network.frictional[i]!;
+    return coefficient * network.dynamic[i]! * q * Math.abs(q);
   });
   const square = (i: number) => flow[i]! * Math.abs(flow[i]!);
   const join = flow.map((_, i) => {
-    const into = network.parent[i]!;
-    if (into < 0 || network.inletCount[into]! < 2) return 0;
-    const first = network.firstInlet[into]!;
+    const into = parent[i]!;
+    if (into < 0) return 0;
     let common = network.combined[i]! * square(into);
-    for (let k = first; k < first + network.inletCount[into]!; k++) {
+    for (let k = firstInlet[into]!; k < endInlet[into]!; k++) {
       common += network.cross[k]! * square(k);
     }
     return common + network.own[i]! * square(i);
@@ -77,14 +75,15 @@ export function residualOf(
     const into = network.parent[i]!;
     const beyond = into < 0 ? 0 : toFlange[into]!;
     toFlange[i] = beyond + losses.section[i]! + losses.join[i]!;
-    const inlets = network.inletCount[i]!;
+    const first = network.firstInlet[i]!;
+    const end = network.endInlet[i]!;
     let gap = 0;
-    if (inlets === 0) {
+    if (first === end) {
       gap = Math.abs(toFlange[i]! - suction) / suction;
       pressure = Math.max(pressure, gap);
     } else {
       let sum = 0;
-      for (let k = 0; k < inlets; k++) sum += flow[network.firstInlet[i]! + k]!;
+      for (let k = first; k < end; k++) sum += flow[k]!;
       gap = Math.abs(sum - flow[i]!) / Math.abs(flow[i]!);
       mass = Math.max(mass, gap);
     }

@@ -1,6 +1,6 @@
 // A duct layout as the solver sees it: a tree of sections in flat arrays, the root at the flange.
 // Section 0 empties into the collector; the inlets of a section are neighbours and come after it,
-// so a loop upwards through the indices walks with the root first, a loop downwards with it last.
+// so a loop up through the indices begins at the root and a loop down through them ends there.
 
 import type { Air } from '../air/air.ts';
 import type { FrictionLaw } from '../duct/friction-law.ts';
@@ -23,34 +23,38 @@ export interface SectionInput {
   readonly join: Join;
 }
 
+/** The tree in flat arrays, each of shape (count) and in the network's order. */
 export interface Network {
   /** How many sections there are. */
   readonly count: number;
-  /** `order[i]` is the place that section i had in the input, shape (count). */
+  /** `order[i]` is the place that section i had in the input. */
   readonly order: Int32Array;
-  /** The section that section i empties into, -1 for section 0, shape (count). */
+  /** The section that section i empties into, -1 for section 0. */
   readonly parent: Int32Array;
-  /** First inlet of section i, shape (count). */
+  /** First inlet of section i. */
   readonly firstInlet: Int32Array;
-  /** How many inlets section i has; 0 means that it is open to the room, shape (count). */
-  readonly inletCount: Int32Array;
-  /** Inside area [m²], shape (count). */
-  readonly area: Float64Array;
-  /** Velocity pressure = this × flow² [Pa·s²/m⁶], shape (count). */
+  /** One after its last inlet; equal to the first where section i is open to the room. */
+  readonly endInlet: Int32Array;
+  /** 1 where the inlets of section i act on each other's loss, else 0. */
+  readonly isCoupled: Uint8Array;
+  /** Velocity pressure = this × flow² [Pa·s²/m⁶]. */
   readonly dynamic: Float64Array;
-  /** Reynolds number = this × flow [s/m³], shape (count). */
+  /** Reynolds number = this × flow [s/m³]. */
   readonly reynolds: Float64Array;
-  /** What multiplies the friction factor [-], shape (count). */
+  /** What multiplies the friction factor [-]. */
   readonly frictional: Float64Array;
-  /** Sum of the constant loss coefficients without the gate [-], shape (count). */
+  /** Laminar friction loss = this × flow [Pa·s/m³]. */
+  readonly laminar: Float64Array;
+  /** Sum of the constant loss coefficients without the gate [-]. */
   readonly fixed: Float64Array;
-  /** Wye terms on the section's own, the combined and every inlet's flow² [Pa·s²/m⁶], (count). */
+  /** Wye terms on the squares of the inlet's own, the combined, every inlet's flow [Pa·s²/m⁶]. */
   readonly own: Float64Array;
   readonly combined: Float64Array;
   readonly cross: Float64Array;
+  /** Roughness over inside diameter [-]. */
+  readonly relativeRoughness: Float64Array;
   /** Friction law, tabulated. */
   readonly friction: FrictionTable;
-  readonly relativeRoughness: Float64Array;
   readonly air: Air;
 }
 
@@ -75,46 +79,63 @@ export function buildNetwork(
   });
   const column = (value: (section: SectionInput) => number) =>
     Float64Array.from(order, (input) => value(sections[input]!));
-  const diameter = column((section) => section.diameter);
-  const area = diameter.map((d) => (Math.PI / 4) * d * d);
   const parent = Int32Array.from(order, (input) => {
     const into = sections[input]!.into;
     return into < 0 ? -1 : placeOf[into]!;
   });
-  const inletCount = new Int32Array(count);
   const firstInlet = new Int32Array(count);
+  const endInlet = new Int32Array(count);
   for (let i = count - 1; i > 0; i--) {
-    inletCount[parent[i]!]!++;
     firstInlet[parent[i]!] = i;
+    endInlet[parent[i]!] ||= i + 1;
   }
+  const dynamic = column(({ diameter }) => air.density / (2 * areaOf(diameter) ** 2));
+  const reynolds = column(
+    (section) => (4 * air.density) / (Math.PI * section.diameter * air.viscosity),
+  );
+  const frictional = column((section) => section.frictional);
   const relativeRoughness = column((section) => section.roughness / section.diameter);
   const network: Network = {
     count,
     order,
     parent,
     firstInlet,
-    inletCount,
-    area,
-    dynamic: area.map((a) => air.density / (2 * a * a)),
-    reynolds: diameter.map((d) => (4 * air.density) / (Math.PI * d * air.viscosity)),
-    frictional: column((section) => section.frictional),
+    endInlet,
+    isCoupled: new Uint8Array(count),
+    dynamic,
+    reynolds,
+    frictional,
+    laminar: frictional.map((multiple, i) => (64 * multiple * dynamic[i]!) / reynolds[i]!),
     fixed: column((section) => section.fixed),
     own: new Float64Array(count),
     combined: new Float64Array(count),
     cross: new Float64Array(count),
-    friction: frictionTable(law, relativeRoughness),
     relativeRoughness,
+    friction: frictionTable(law, relativeRoughness),
     air,
   };
   for (let i = 1; i < count; i++) {
     const into = parent[i]!;
-    if (inletCount[into]! < 2) continue;
-    const terms = wyeTerms(sections[order[i]!]!.join, area[i]!, area[into]!, air.density);
-    network.own[i] = terms.own;
-    network.combined[i] = terms.combined;
-    network.cross[i] = terms.cross;
+    if (endInlet[into]! - firstInlet[into]! > 1) join(network, sections, i);
   }
   return network;
+}
+
+/** Sets the wye terms of an inlet that is not alone. */
+function join(network: Network, sections: readonly SectionInput[], inlet: number): void {
+  const { order, air } = network;
+  const section = sections[order[inlet]!]!;
+  const outlet = sections[section.into]!;
+  const areas = [areaOf(section.diameter), areaOf(outlet.diameter)] as const;
+  const terms = wyeTerms(section.join, ...areas, air.density);
+  network.own[inlet] = terms.own;
+  network.combined[inlet] = terms.combined;
+  network.cross[inlet] = terms.cross;
+  if (terms.cross !== 0) network.isCoupled[network.parent[inlet]!] = 1;
+}
+
+function areaOf(diameter: number): number {
+  return (Math.PI / 4) * diameter ** 2;
 }
 
 /** Indices of the input, breadth first from the flange, so that the inlets of one are neighbours. */

@@ -3,14 +3,18 @@
 // from the flow that the last suction at its wye would draw through the new opening.
 
 import { availableSlope, availableSuction, type CollectorCurve } from '../curve/collector-curve.ts';
+import { fillSpan, LAST_REYNOLDS } from './friction-table.ts';
 import type { Network } from './network.ts';
-import { sweepDown, sweepUp, type Workspace } from './sweep.ts';
+import { sweepDown, sweepUp } from './sweep.ts';
+import type { Workspace } from './workspace.ts';
 
 /** A sweep that moves no flow by more than this part is the last: the error is of its square. */
 const LAST_STEP = 1e-5;
 const MOST_SWEEPS = 60;
 /** A part of a flow that is lost in rounding sums of many flows. */
 const ROUNDING = 1e-12;
+/** A step to the curve that changes by less than this part of the flow is good enough. */
+const SMALL_STEP = 1e-4;
 /** Part of the flow by which to go aside where no step can be had. */
 const ASIDE = 0.2;
 /** Friction factor and suction [Pa] of a first guess. */
@@ -33,9 +37,8 @@ export function settle(
 ): number {
   begin(network, work, gate);
   for (let sweeps = 1; sweeps <= MOST_SWEEPS; sweeps++) {
-    sweepUp(network, work);
-    const rootStep = stepToCurve(work, curve);
-    if (sweepDown(network, work, rootStep) < LAST_STEP) return sweeps;
+    up(network, work);
+    if (sweepDown(network, work, stepToCurve(work, curve)) < LAST_STEP) return sweeps;
   }
   return -1;
 }
@@ -56,13 +59,23 @@ export function settleAtFlow(
 ): number {
   begin(network, work, gate);
   for (let sweeps = 1; sweeps <= MOST_SWEEPS; sweeps++) {
-    sweepUp(network, work);
+    up(network, work);
     const rootStep = flow - work.flow[0]!;
-    const largest = sweepDown(network, work, rootStep);
+    const step = sweepDown(network, work, rootStep);
     // The suction belongs to the flow before the step, so that one must have been the right one.
-    if (largest < LAST_STEP && Math.abs(rootStep) < ROUNDING * flow) return sweeps;
+    if (step < LAST_STEP && Math.abs(rootStep) < ROUNDING * flow) return sweeps;
   }
   return -1;
+}
+
+/** A whole sweep up, filling the spans of the friction table that it meets for the first time. */
+function up(network: Network, work: Workspace): void {
+  let from = sweepUp(network, work, network.count - 1);
+  while (from >= 0) {
+    const reynolds = network.reynolds[from]! * work.flow[from]!;
+    fillSpan(network.friction, from, Math.min(reynolds, LAST_REYNOLDS));
+    from = sweepUp(network, work, from);
+  }
 }
 
 /**
@@ -82,40 +95,38 @@ function stepToCurve(work: Workspace, curve: CollectorCurve): number {
     const excess = h * h - availableSuction(curve, flow + step);
     const steepness = 2 * h * rise - availableSlope(curve, flow + step);
     if (!(steepness > 0)) return ASIDE * flow;
-    const next = Math.max(step - excess / steepness, -0.9 * flow);
-    if (Math.abs(next - step) < 1e-12 * flow) return next;
-    step = next;
+    const change = excess / steepness;
+    step = Math.max(step - change, -0.9 * flow);
+    if (Math.abs(change) < SMALL_STEP * flow) break;
   }
   return step;
 }
 
 /** Takes over the gates and gives branches whose gate has moved a flow to begin with. */
 function begin(network: Network, work: Workspace, gate: Float64Array): void {
-  const cold = !(work.flow[0]! > 0);
-  const { inletCount } = network;
+  const isCold = !(work.flow[0]! > 0);
   for (let i = 0; i < network.count; i++) {
-    if (inletCount[i] !== 0) continue;
-    if (!cold && gate[i] === work.gate[i]) continue;
+    if (!isCold && gate[i] === work.gate[i]) continue;
     work.gate[i] = gate[i]!;
-    guessBranch(network, work, i);
+    if (inletsOf(network, i) === 0) guessBranch(network, work, i);
   }
 }
 
 /** Draws the last known suction at the end of a branch through all its sections in a row. */
 function guessBranch(network: Network, work: Workspace, openEnd: number): void {
-  const { parent, inletCount, dynamic, fixed, frictional } = network;
+  const { parent, fixed, frictional, dynamic } = network;
   let resistance = 0;
   let last = openEnd;
   for (let i = openEnd; ; i = parent[i]!) {
     const coefficient = fixed[i]! + work.gate[i]! + USUAL_FRICTION * frictional[i]!;
     resistance += coefficient * dynamic[i]!;
     last = i;
-    if (i === 0 || inletCount[parent[i]!]! > 1) break;
+    if (i === 0 || inletsOf(network, parent[i]!) > 1) break;
   }
-  const suction = work.suction[last]! > 0 ? work.suction[last]! : USUAL_SUCTION;
-  const flow = Math.sqrt(suction / resistance);
-  for (let i = openEnd; ; i = parent[i]!) {
-    work.flow[i] = flow;
-    if (i === last) break;
-  }
+  const suction = work.suction[last]!;
+  work.flow[openEnd] = Math.sqrt((suction > 0 ? suction : USUAL_SUCTION) / resistance);
+}
+
+function inletsOf(network: Network, section: number): number {
+  return network.endInlet[section]! - network.firstInlet[section]!;
 }

@@ -5,143 +5,114 @@
 //     y = y_j + y_j'·δ_j + e_j·δ,     Σ(Q_j + δ_j) = Q + δ,
 // which gives y and every δ_j as straight lines in the step δ of the flow below the wye.
 
-import type { CollectorCurve } from '../curve/collector-curve.ts';
-import { LAMINAR_END, tabulatedFriction } from './friction-table.ts';
 import type { Network } from './network.ts';
+import type { Workspace } from './workspace.ts';
+
+/** As in the friction table; a constant of this file costs a loop nothing, an imported one does. */
+const LAMINAR_END = 2000;
+const TABLE_SCALE = 1024 / LAMINAR_END;
+const LAST_REYNOLDS = 3.2e7;
 
 /** While flows are far from balanced √X may have no value; this part of what it could be stands in. */
 const LEAST_SHARE = 1e-3;
-
-/** What a balance works on; kept from one gate state to the next it makes a warm start. */
-export interface Workspace {
-  /** Loss coefficient of the gate in each section [-], shape (sections). */
-  readonly gate: Float64Array;
-  /** Flow [m³/s], shape (sections). */
-  readonly flow: Float64Array;
-  /** Total suction at the downstream end of each section [Pa], shape (sections). */
-  readonly suction: Float64Array;
-  /** Slope of that suction in the section's flow [Pa·s/m³], shape (sections). */
-  readonly slope: Float64Array;
-  /** √X of an inlet [Pa^½], and at a wye what is common to its inlets, at δ = 0 and per δ. */
-  readonly head: Float64Array;
-  readonly headLevel: Float64Array;
-  readonly headRise: Float64Array;
-  /** 1/y_j' [m³/s/Pa^½] and e_j·1/y_j' [-] of each inlet, shape (sections). */
-  readonly give: Float64Array;
-  readonly drag: Float64Array;
-  /** Step of each section's flow [m³/s], shape (sections). */
-  readonly step: Float64Array;
-  /** Friction factor and slope of the section at hand. */
-  readonly friction: Float64Array;
-}
-
-/**
- * Makes an empty workspace.
- * @param network - the network that it is for
- * @returns a workspace with all flows 0
- */
-export function createWorkspace(network: Network): Workspace {
-  const column = () => new Float64Array(network.count);
-  return {
-    gate: column(),
-    flow: column(),
-    suction: column(),
-    slope: column(),
-    head: column(),
-    headLevel: column(),
-    headRise: column(),
-    give: column(),
-    drag: column(),
-    step: column(),
-    friction: new Float64Array(2),
-  };
-}
+/** Steps of the least of flows count by this part at least, so that these too have six digits. */
+const LEAST_WEIGHT = 0.01;
 
 /**
  * Goes from the open ends to the flange and leaves suction and slope of every section. Flows below
- * the open ends are set to the sum of what enters.
+ * the open ends are set to the sum of what enters. One loop without a call: it is where the time
+ * goes, and a call in it costs as much as a section.
  * @param network - the network
  * @param work - flows at the open ends in, everything else out
+ * @param from - section to begin with, the last one or one that was returned [-]
+ * @returns -1, or the section whose span of the friction table is still empty [-]; it is the one
+ *   to go on from
  */
-export function sweepUp(network: Network, work: Workspace): void {
-  const { firstInlet, inletCount, dynamic, reynolds, frictional, fixed, friction: table } = network;
-  const { gate, flow, suction, slope, friction } = work;
-  for (let i = network.count - 1; i >= 0; i--) {
-    const inlets = inletCount[i]!;
+export function sweepUp(network: Network, work: Workspace, from: number): number {
+  const { firstInlet, endInlet, isCoupled, own, combined, cross } = network;
+  const { dynamic, reynolds, frictional, laminar, fixed } = network;
+  const { row, cells } = network.friction;
+  const { gate, flow, suction, slope, head, give, drag, level, rise } = work;
+  for (let i = from; i >= 0; i--) {
+    const first = firstInlet[i]!;
+    const end = endInlet[i]!;
+    let q = 0;
     let p = 0;
     let dp = 0;
-    if (inlets > 0) {
-      if (inlets === 1) takeOver(work, i, firstInlet[i]!);
-      else joinInlets(network, work, i);
-      p = suction[i]!;
-      dp = slope[i]!;
-    }
-    const q = flow[i]!;
-    const vp = dynamic[i]! * q;
-    const re = reynolds[i]! * q;
-    const multiple = frictional[i]!;
-    let k = fixed[i]! + gate[i]!;
-    if (re > LAMINAR_END) {
-      tabulatedFriction(table, i, re, friction);
-      k += friction[0]! * multiple;
-      dp += vp * (2 * k + friction[1]! * multiple * re);
+    if (end === first) {
+      q = flow[i]!;
+    } else if (end === first + 1) {
+      q = flow[first]!;
+      p = suction[first]!;
+      dp = slope[first]!;
     } else {
-      const laminar = (64 * multiple * dynamic[i]!) / reynolds[i]!;
-      p += laminar * q;
-      dp += laminar + 2 * k * vp;
+      let gives = 0;
+      let drags = 0;
+      let weighted = 0;
+      for (let j = first; j < end; j++) q += flow[j]!;
+      for (let j = first; j < end; j++) {
+        const onOwn = own[j]! * flow[j]!;
+        const onCombined = combined[j]! * q;
+        const sum = suction[j]! + onOwn * flow[j]! + onCombined * q;
+        const least = LEAST_SHARE * slope[j]! * flow[j]!;
+        const x = sum > least ? sum : least;
+        const y = Math.sqrt(x);
+        const perHead = 2 / (slope[j]! + 2 * onOwn);
+        const giveOfInlet = y * perHead;
+        const dragOfInlet = onCombined * perHead;
+        head[j] = y;
+        give[j] = giveOfInlet;
+        drag[j] = dragOfInlet;
+        gives += giveOfInlet;
+        drags += dragOfInlet;
+        weighted += x * perHead;
+      }
+      const share = 1 / gives;
+      const y = weighted * share;
+      const dy = (1 + drags) * share;
+      level[i] = y;
+      rise[i] = dy;
+      p = y * y;
+      dp = 2 * y * dy;
+      if (isCoupled[i] === 1) {
+        for (let j = first; j < end; j++) {
+          const evened = flow[j]! + (y - head[j]!) * give[j]!;
+          const onCross = cross[j]! * Math.abs(evened);
+          p += onCross * evened;
+          dp += 2 * onCross * (dy * give[j]! - drag[j]!);
+        }
+      }
     }
-    suction[i] = p + k * vp * q;
+    flow[i] = q;
+    const vp = dynamic[i]! * q;
+    const wanted = reynolds[i]! * q;
+    let coefficient = fixed[i]! + gate[i]!;
+    if (wanted > LAMINAR_END) {
+      const re = wanted < LAST_REYNOLDS ? wanted : LAST_REYNOLDS;
+      const whole = (re * TABLE_SCALE) | 0;
+      const shift = 27 - Math.clz32(whole);
+      const cell = row[i]! + (((shift - 7) << 4) + (whole >> shift)) * 8;
+      const perSpan = cells[cell + 1]!;
+      if (perSpan === 0) return i;
+      const x = (re - cells[cell]!) * perSpan;
+      const c1 = cells[cell + 3]!;
+      const c2 = cells[cell + 4]!;
+      const c3 = cells[cell + 5]!;
+      const c4 = cells[cell + 6]!;
+      const c5 = cells[cell + 7]!;
+      const multiple = frictional[i]!;
+      const f = cells[cell + 2]! + x * (c1 + x * (c2 + x * (c3 + x * (c4 + x * c5))));
+      const df = c1 + x * (2 * c2 + x * (3 * c3 + x * (4 * c4 + x * 5 * c5)));
+      coefficient += multiple * f;
+      dp += vp * (2 * coefficient + multiple * df * perSpan * re);
+    } else {
+      p += laminar[i]! * q;
+      dp += laminar[i]! + 2 * coefficient * vp;
+    }
+    suction[i] = p + coefficient * vp * q;
     slope[i] = dp;
   }
-}
-
-function takeOver(work: Workspace, section: number, inlet: number): void {
-  work.flow[section] = work.flow[inlet]!;
-  work.suction[section] = work.suction[inlet]!;
-  work.slope[section] = work.slope[inlet]!;
-}
-
-/** Brings the inlets of a wye to one head and leaves flow, suction and its slope below the wye. */
-function joinInlets(network: Network, work: Workspace, wye: number): void {
-  const { own, combined, cross } = network;
-  const { flow, suction, slope, head, give, drag, headLevel, headRise } = work;
-  const first = network.firstInlet[wye]!;
-  const end = first + network.inletCount[wye]!;
-  let total = 0;
-  for (let j = first; j < end; j++) total += flow[j]!;
-  flow[wye] = total;
-  let gives = 0;
-  let drags = 0;
-  let weighted = 0;
-  for (let j = first; j < end; j++) {
-    const onOwn = own[j]! * flow[j]!;
-    const onCombined = combined[j]! * total;
-    const x = suction[j]! + onOwn * flow[j]! + onCombined * total;
-    const floor = LEAST_SHARE * slope[j]! * flow[j]!;
-    const y = Math.sqrt(x > floor ? x : floor);
-    const inverse = (2 * y) / (slope[j]! + 2 * onOwn);
-    head[j] = y;
-    give[j] = inverse;
-    drag[j] = (onCombined * inverse) / y;
-    gives += inverse;
-    drags += drag[j]!;
-    weighted += y * inverse;
-  }
-  const level = weighted / gives;
-  const rise = (1 + drags) / gives;
-  let p = level * level;
-  let dp = 2 * level * rise;
-  for (let j = first; j < end; j++) {
-    if (cross[j] === 0) continue;
-    const q = flow[j]! + (level - head[j]!) * give[j]!;
-    const size = Math.abs(q);
-    p += cross[j]! * size * q;
-    dp += 2 * cross[j]! * size * (rise * give[j]! - drag[j]!);
-  }
-  suction[wye] = p;
-  slope[wye] = dp;
-  headLevel[wye] = level;
-  headRise[wye] = rise;
+  return -1;
 }
 
 /**
@@ -150,39 +121,36 @@ function joinInlets(network: Network, work: Workspace, wye: number): void {
  * @param network - the network
  * @param work - as {@link sweepUp} left it; flows are moved
  * @param rootStep - step of the flow at the flange [m³/s]
- * @returns the largest step as a fraction of its flow [-]
+ * @returns the largest step as a part of its flow, weighed by the root of the suction that the flow
+ *   has to overcome as a part of that at the flange: what is left open is of its square [-]
  */
 export function sweepDown(network: Network, work: Workspace, rootStep: number): number {
-  const { firstInlet, inletCount } = network;
-  const { flow, head, headLevel, headRise, give, drag, step } = work;
-  let largest = move(flow, step, 0, rootStep);
-  for (let i = 0; i < network.count; i++) {
-    const inlets = inletCount[i]!;
-    if (inlets === 0) continue;
+  const { firstInlet, endInlet, count } = network;
+  const { flow, suction, head, give, drag, level, rise, step } = work;
+  const rootHead = Math.sqrt(Math.abs(suction[0]!));
+  const leastHead = LEAST_WEIGHT * rootHead;
+  step[0] = rootStep;
+  flow[0]! += rootStep;
+  let largest = (Math.abs(rootStep) * rootHead) / flow[0]!;
+  for (let i = 0; i < count; i++) {
     const first = firstInlet[i]!;
-    if (inlets === 1) {
+    const end = endInlet[i]!;
+    if (end === first + 1) {
       flow[first] = flow[i]!;
       step[first] = step[i]!;
       continue;
     }
-    const y = headLevel[i]! + headRise[i]! * step[i]!;
-    for (let j = first; j < first + inlets; j++) {
-      const relative = move(flow, step, j, (y - head[j]!) * give[j]! - drag[j]! * step[i]!);
-      if (relative > largest) largest = relative;
+    const below = step[i]!;
+    const y = level[i]! + rise[i]! * below;
+    for (let j = first; j < end; j++) {
+      const before = flow[j]!;
+      let wanted = (y - head[j]!) * give[j]! - drag[j]! * below;
+      if (!(before + wanted > 0)) wanted = -0.9 * before;
+      const size = Math.abs(wanted) * (head[j]! > leastHead ? head[j]! : leastHead);
+      if (size > largest * (before + wanted)) largest = size / (before + wanted);
+      step[j] = wanted;
+      flow[j] = before + wanted;
     }
   }
-  return largest;
-}
-
-function move(flow: Float64Array, step: Float64Array, section: number, wanted: number): number {
-  const before = flow[section]!;
-  const after = before + wanted;
-  if (after > 0) {
-    flow[section] = after;
-    step[section] = wanted;
-    return Math.abs(wanted) / after;
-  }
-  flow[section] = before / 10;
-  step[section] = flow[section]! - before;
-  return 1;
+  return largest / rootHead;
 }

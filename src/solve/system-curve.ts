@@ -3,7 +3,7 @@
 
 import type { Network } from './network.ts';
 import { settleAtFlow } from './settle.ts';
-import { createWorkspace } from './sweep.ts';
+import { createWorkspace } from './workspace.ts';
 
 export interface SystemPoint {
   /** Flow at the flange [m³/s]. */

@@ -119,3 +119,35 @@ export function randomCurve(random: Random, shape: 'falling' | 'humped'): Collec
     linear: filter,
   };
 }
+
+/** Usual drop sizes [m] and how the pipe grows: area below a wye over the sum of its drops' areas. */
+const DROP_SIZES = [0.1, 0.125, 0.15];
+const SHARE_OPEN = 0.4;
+
+/** A tree as ducts are built: the pipe grows toward the collector, most of the lengths are short. */
+export function shopTree(random: Random, leaves: number, wyes: 'momentum' | 'fixed'): RandomTree {
+  const tree = randomTree(random, { leaves, wyes });
+  const area = tree.sections.map(() => 0);
+  for (const end of tree.openEnds) {
+    const size = DROP_SIZES[Math.floor(random() * DROP_SIZES.length)] ?? 0.1;
+    for (let i = end; i >= 0; i = tree.sections[i]!.into) area[i]! += size ** 2;
+  }
+  const sections = tree.sections.map((section, i) => {
+    const isDrop = tree.openEnds.includes(i);
+    const diameter = isDrop ? Math.sqrt(area[i]!) : Math.max(0.1, Math.sqrt(area[i]! * SHARE_OPEN));
+    const length = 0.5 + 5 * random();
+    return { ...section, diameter, roughness: 9e-5, frictional: length / diameter + 15 };
+  });
+  return { sections, openEnds: tree.openEnds };
+}
+
+/** A falling curve that carries a share of the drops of a {@link shopTree} at about 20 m/s. */
+export function shopCurve(random: Random, leaves: number): CollectorCurve {
+  const free = leaves * 0.2 * (0.6 + 0.4 * random());
+  const x = [0, 0.2, 0.4, 0.6, 0.8, 1].map((part) => part * free);
+  const y = [2600, 2550, 2400, 2050, 1400, 300].map(
+    (pressure) => pressure * (0.9 + 0.2 * random()),
+  );
+  const falling = y.toSorted((a, b) => b - a);
+  return { spline: pchip(x, falling), flowScale: 1, pressureScale: 1, quadratic: 0, linear: 0 };
+}
