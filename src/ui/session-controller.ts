@@ -1,8 +1,8 @@
 // Lets a panel read the session: it says what it reads, and is drawn anew when that changes.
 
 import { ContextEvent } from '@lit/context';
-import { effect } from '@preact/signals-core';
 import type { LitElement, ReactiveController } from 'lit';
+import { follow } from '../state/follow.ts';
 import type { Session } from '../state/session.ts';
 import { sessionContext } from './session-context.ts';
 
@@ -44,9 +44,12 @@ export class SessionController<T> implements ReactiveController {
     this.#stop?.();
     this.#stop = undefined;
     if (!session) return;
-    this.#stop = effect(() => {
-      this.value = this.#read(session);
-      this.#host.requestUpdate();
-    });
+    this.#stop = follow(
+      () => this.#read(session),
+      (value) => {
+        this.value = value;
+        this.#host.requestUpdate();
+      },
+    );
   }
 }
