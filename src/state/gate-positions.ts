@@ -2,10 +2,16 @@
 // the list of drops changes.
 
 import { openTravel, type Travels } from '../shop/gate-state.ts';
-import type { Drop } from '../shop/schema/drop-schema.ts';
+import type { Gate } from '../shop/schema/drop-schema.ts';
 
 /** Travel of gates by the id of their drop, 0 shut to 1 drawn right out [-]; not listed: shut. */
 export type GatePositions = ReadonlyMap<string, number>;
+
+/** What has to be known of a drop to move its gate; without a gate it is always open. */
+export interface GatedDrop {
+  readonly id: string;
+  readonly gate?: Gate | undefined;
+}
 
 /**
  * The gates when just these drops are open, each as far as its document says.
@@ -15,11 +21,13 @@ export type GatePositions = ReadonlyMap<string, number>;
  * @returns the positions
  */
 export function positionsWhenOpen(
-  drops: readonly Pick<Drop, 'id' | 'gate'>[],
+  drops: readonly GatedDrop[],
   open: readonly string[],
 ): GatePositions {
   return new Map(
-    drops.filter(({ id }) => open.includes(id)).map((drop) => [drop.id, openTravel(drop)]),
+    drops
+      .filter(({ id }) => open.includes(id))
+      .map(({ id, gate }) => [id, openTravel(gate ? { gate } : {})]),
   );
 }
 
@@ -68,9 +76,6 @@ export function positionsBetween(
  * @param positions - where their gates stand
  * @returns travel of each drop's gate in the order of the drops; 1 where there is no gate [-]
  */
-export function travelsOf(
-  drops: readonly Pick<Drop, 'id' | 'gate'>[],
-  positions: GatePositions,
-): Travels {
+export function travelsOf(drops: readonly GatedDrop[], positions: GatePositions): Travels {
   return drops.map(({ id, gate }) => (gate === undefined ? 1 : (positions.get(id) ?? 0)));
 }

@@ -18,6 +18,7 @@ import type { UnitSystem } from '../units/quantity.ts';
 import { type GatePositions, positionsWhenOpen, travelsOf, withGate } from './gate-positions.ts';
 import { History } from './history.ts';
 import { collectorText, ductsText } from './physical-part.ts';
+import { withNames } from './with-names.ts';
 import { addTried, type Tried, triedState } from './trail.ts';
 
 export class Session {
@@ -61,12 +62,16 @@ export class Session {
 
     this.model = shopModel(this.shop);
     const reportOn = (at: GatePositions) =>
-      stateReport(this.model.value, travelsOf(this.shop.value.drops, at));
-    this.report = computed(() => reportOn(this.#gates.value));
-    this.shownReport = computed(() =>
+      stateReport(this.model.value, travelsOf(this.model.value.ducts.drops, at));
+    const solved = computed(() => reportOn(this.#gates.value));
+    const shown = computed(() =>
       this.#shownGates.value === this.#gates.value
-        ? this.report.value
+        ? solved.value
         : reportOn(this.#shownGates.value),
+    );
+    this.report = computed(() => withNames(solved.value, this.shop.value));
+    this.shownReport = computed(() =>
+      shown.value === solved.value ? this.report.value : withNames(shown.value, this.shop.value),
     );
     this.sentence = computed(() => sentence(this.shop.value, this.report.value, this.units.value));
     this.trail = computed(() =>
