@@ -34,7 +34,8 @@ export class DropList extends LitElement {
   @property({ attribute: false }) sets: readonly GateSetView[] = [];
 
   protected override render(): TemplateResult {
-    return html`<div class="sets" role="group" aria-label="Gates together">
+    return html`<h2 class="for-ears">Drops and their gates</h2>
+      <div class="sets" role="group" aria-label="Gates together">
         ${this.sets.map((set) => this.#setButton(set))}
         <button type="button" @click=${() => this.#choose([])}><span>Shut all</span></button>
       </div>

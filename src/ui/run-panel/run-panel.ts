@@ -27,7 +27,8 @@ export class RunPanel extends LitElement {
   protected override render(): TemplateResult {
     const view = this.#session.value;
     if (!view) return html`${nothing}`;
-    return html`<dc-run-drawing
+    return html`<h2 class="for-ears">The run of ducts</h2>
+      <dc-run-drawing
       .label=${runWords(view.sections)}
       .speedUnit=${view.speedUnit}
       .sections=${view.sections}

@@ -1,0 +1,21 @@
+import { describe, it } from 'vitest';
+import '../../src/ui/cautions/cautions.ts';
+import { expect, html, place, text } from './harness.ts';
+
+describe('the cautions', () => {
+  it('are accessible', async () => {
+    await expect(await place(html`<dc-cautions></dc-cautions>`)).to.be.accessible();
+  });
+
+  it.each([
+    /harms lungs/,
+    /explode/,
+    /static charge/,
+    /Electrical work/,
+    /not a code-compliance/,
+    /Local codes/,
+  ])('name %s', async (danger) => {
+    await place(html`<dc-cautions></dc-cautions>`);
+    expect(text(danger).elements().length).to.be.at.least(1);
+  });
+});

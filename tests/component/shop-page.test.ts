@@ -1,0 +1,91 @@
+// The page and its panels on the demo, worked as a reader would work it.
+import { describe, it } from 'vitest';
+import { page, userEvent } from 'vitest/browser';
+import { Session } from '../../src/state/session.ts';
+import type { ShopPage } from '../../src/ui/shop-page/shop-page.ts';
+import '../../src/ui/shop-page/shop-page.ts';
+import { demoShop } from '../unit/state/demo-shop.ts';
+import {
+  button,
+  drawn,
+  expect,
+  html,
+  picture,
+  placeWhole,
+  radio,
+  slider,
+  text,
+} from './harness.ts';
+
+async function placePage(open = ['planer']): Promise<{ element: ShopPage; session: Session }> {
+  const session = new Session(demoShop(), open, 'us');
+  const element = await placeWhole<ShopPage>(
+    html`<dc-shop-page .session=${session}></dc-shop-page>`,
+  );
+  return { element, session };
+}
+const still = () => new Promise((resolve) => setTimeout(resolve, 350));
+
+describe('the page of a shop', () => {
+  it('is accessible', async () => {
+    const { element } = await placePage();
+    await expect(element).to.be.accessible();
+  });
+
+  it('says first what is happening', async () => {
+    const { session } = await placePage();
+    expect(text(session.sentence.value).elements().length).to.be.at.least(1);
+  });
+
+  it('moves point, flow and sentence when a gate is drawn by keys', async () => {
+    const { session } = await placePage();
+    const before = session.report.value.operatingPoint!.flow;
+    (slider('Gate, Floor sweep').element() as HTMLElement).focus();
+    await userEvent.keyboard('{End}');
+    await drawn();
+    expect(session.report.value.operatingPoint!.flow).to.be.above(before);
+    expect(session.shownReport.value).to.equal(session.report.value);
+    expect(picture(/Floor sweep open/).elements().length).to.be.at.least(1);
+    expect(slider('Gate, Floor sweep').element().getAttribute('aria-valuetext')).to.equal(
+      'fully open',
+    );
+  });
+
+  it('slides over after a press, and is there within a moment', async () => {
+    const { session } = await placePage();
+    await button('Only Lathe').click();
+    expect(session.report.value.open).to.deep.equal(['lathe']);
+    await still();
+    expect(session.shownReport.value).to.equal(session.report.value);
+    expect(slider('Gate, Thickness planer').element().getAttribute('aria-valuetext')).to.equal(
+      'shut',
+    );
+    expect(session.trail.value.map(({ name }) => name)).to.include('Lathe');
+  });
+
+  it('opens a saved set, shuts all, and says so', async () => {
+    const { session } = await placePage();
+    await button('Planing, with the floor sweep').click();
+    expect(session.report.value.open).to.deep.equal(['planer', 'floor-sweep']);
+    await button('Shut all').click();
+    await still();
+    expect(session.report.value.open).to.deep.equal([]);
+    expect(text(/^Nothing open/).elements().length).to.be.at.least(1);
+  });
+
+  it('changes units everywhere at once', async () => {
+    await placePage();
+    expect(text(/cfm/).elements().length).to.be.above(3);
+    await radio('metric').click();
+    await drawn();
+    expect(text(/cfm|ft\/min/).elements()).to.have.length(0);
+    expect(text(/m³\/h/).elements().length).to.be.above(3);
+  });
+
+  it('unfolds what was assumed', async () => {
+    await placePage();
+    await page.getByText('What was assumed, and where each figure comes from').click();
+    expect(text(/Colebrook–White/).elements().length).to.be.at.least(1);
+    expect(text(/common practice, no source/).elements().length).to.be.at.least(1);
+  });
+});
