@@ -1,10 +1,10 @@
 import { describe, it } from 'vitest';
 import '../../src/ui/cautions/cautions.ts';
-import { expect, html, place, text } from './harness.ts';
+import { expect, expectAccessible, html, place, text } from './harness.ts';
 
 describe('the cautions', () => {
   it('are accessible', async () => {
-    await expect(await place(html`<dc-cautions></dc-cautions>`)).to.be.accessible();
+    await expectAccessible(await place(html`<dc-cautions></dc-cautions>`));
   });
 
   it.each([
@@ -16,6 +16,6 @@ describe('the cautions', () => {
     /Local codes/,
   ])('name %s', async (danger) => {
     await place(html`<dc-cautions></dc-cautions>`);
-    expect(text(danger).elements().length).to.be.at.least(1);
+    expect(text(danger).elements().length).toBeGreaterThanOrEqual(1);
   });
 });

@@ -4,7 +4,7 @@ import { formatQuantity } from '../../src/units/format.ts';
 import type { DropView } from '../../src/state/drop-views.ts';
 import type { GateSetView } from '../../src/ui/drop-list/drop-list.ts';
 import '../../src/ui/drop-list/drop-list.ts';
-import { button, expect, heard, html, place } from './harness.ts';
+import { button, expect, expectAccessible, heard, html, place } from './harness.ts';
 
 const drop = (id: string): DropView => ({
   id,
@@ -31,7 +31,7 @@ const placeList = () =>
 
 describe('the list of drops', () => {
   it('is accessible', async () => {
-    await expect(await placeList()).to.be.accessible();
+    await expectAccessible(await placeList());
   });
 
   it('has a row a drop, in order', async () => {
@@ -40,16 +40,16 @@ describe('the list of drops', () => {
       .getByRole('heading', { level: 3 })
       .elements()
       .map((each) => each.textContent);
-    expect(names).to.deep.equal(['Table saw', 'Band saw', 'Lathe']);
-    expect(page.getByRole('listitem').elements()).to.have.length(3);
+    expect(names).toEqual(['Table saw', 'Band saw', 'Lathe']);
+    expect(page.getByRole('listitem').elements()).toHaveLength(3);
   });
 
   it('opens the gates that are used together, and marks the set in use', async () => {
     const chosen = heard(await placeList(), 'dc-gate-set');
-    expect(button('Both saws').element().getAttribute('aria-pressed')).to.equal('true');
-    expect(button('Turning').element().getAttribute('aria-pressed')).to.equal('false');
+    expect(button('Both saws').element().getAttribute('aria-pressed')).toBe('true');
+    expect(button('Turning').element().getAttribute('aria-pressed')).toBe('false');
     await button('Turning').click();
     await button('Shut all').click();
-    expect(chosen.map(({ open }) => open)).to.deep.equal([['Lathe'], []]);
+    expect(chosen.map(({ open }) => open)).toEqual([['Lathe'], []]);
   });
 });

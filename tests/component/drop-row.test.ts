@@ -3,7 +3,17 @@ import { userEvent } from 'vitest/browser';
 import { formatQuantity } from '../../src/units/format.ts';
 import type { DropView } from '../../src/state/drop-views.ts';
 import '../../src/ui/drop-row/drop-row.ts';
-import { button, expect, heard, html, picture, place, slider, text } from './harness.ts';
+import {
+  button,
+  expect,
+  expectAccessible,
+  heard,
+  html,
+  picture,
+  place,
+  slider,
+  text,
+} from './harness.ts';
 
 const speed = (velocity: number) => ({
   velocity,
@@ -24,7 +34,7 @@ const placeRow = (drop: DropView) => place(html`<dc-drop-row .drop=${drop}></dc-
 
 describe('a drop’s row', () => {
   it('is accessible, open and shut', async () => {
-    await expect(await placeRow(planer)).to.be.accessible();
+    await expectAccessible(await placeRow(planer));
     const shut = {
       ...planer,
       travel: 0,
@@ -32,7 +42,7 @@ describe('a drop’s row', () => {
       slowest: undefined,
       verdict: 'shut',
     } as const;
-    await expect(await placeRow(shut)).to.be.accessible();
+    await expectAccessible(await placeRow(shut));
   });
 
   it('tells the flow, the need, the speed, the slowest section and the verdict', async () => {
@@ -45,11 +55,11 @@ describe('a drop’s row', () => {
       /^settles$/,
       /62 % open/,
     ]) {
-      expect(text(words).elements().length, `${words}`).to.be.at.least(1);
+      expect(text(words).elements().length, `${words}`).toBeGreaterThanOrEqual(1);
     }
     const scale =
       'Thickness planer: 4,040\u2009ft/min, settles; slowest in main by the wall, 2,300\u2009ft/min';
-    expect(picture(scale).elements()).to.have.length(1);
+    expect(picture(scale).elements()).toHaveLength(1);
   });
 
   it('shuts an open gate and opens a shut one with one press', async () => {
@@ -57,8 +67,8 @@ describe('a drop’s row', () => {
     await button('Shut Thickness planer').click();
     await button('Only Thickness planer').click();
     await placeRow({ ...planer, travel: 0 });
-    expect(button('Open Thickness planer').elements()).to.have.length(1);
-    expect(wishes.map(({ drop, wish }) => [drop, wish.kind])).to.deep.equal([
+    expect(button('Open Thickness planer').elements()).toHaveLength(1);
+    expect(wishes.map(({ drop, wish }) => [drop, wish.kind])).toEqual([
       ['planer', 'shut'],
       ['planer', 'only'],
     ]);
@@ -68,15 +78,13 @@ describe('a drop’s row', () => {
     const wishes = heard(await placeRow(planer), 'dc-drop-gate');
     (slider('Gate, Thickness planer').element() as HTMLElement).focus();
     await userEvent.keyboard('{End}');
-    expect(wishes.map(({ wish }) => wish)).to.deep.equal([
-      { kind: 'travel', travel: 1, move: 'step' },
-    ]);
+    expect(wishes.map(({ wish }) => wish)).toEqual([{ kind: 'travel', travel: 1, move: 'step' }]);
   });
 
   it('has no gate to move where there is none, and says so', async () => {
     await placeRow({ ...planer, travel: undefined });
-    expect(slider(/./).elements()).to.have.length(0);
-    expect(text(/no gate, always open/).elements()).to.have.length(1);
+    expect(slider(/./).elements()).toHaveLength(0);
+    expect(text(/no gate, always open/).elements()).toHaveLength(1);
   });
 
   it.each([1000, 340])('keeps targets of 44 px and cuts nothing off at %d px', async (width) => {
@@ -87,8 +95,8 @@ describe('a drop’s row', () => {
     await new Promise((resolve) => requestAnimationFrame(resolve));
     for (const each of [button('Shut Thickness planer'), button('Only Thickness planer')]) {
       const box = each.element().getBoundingClientRect();
-      expect(Math.min(box.width, box.height)).to.be.at.least(44);
+      expect(Math.min(box.width, box.height)).toBeGreaterThanOrEqual(44);
     }
-    expect(main.scrollWidth).to.be.at.most(width);
+    expect(main.scrollWidth).toBeLessThanOrEqual(width);
   });
 });

@@ -2,7 +2,7 @@ import { describe, it } from 'vitest';
 import { userEvent } from 'vitest/browser';
 import type { Gate } from '../../src/ui/gate/gate.ts';
 import '../../src/ui/gate/gate.ts';
-import { drawn, expect, heard, html, place, slider } from './harness.ts';
+import { drawn, expect, expectAccessible, heard, html, place, slider } from './harness.ts';
 
 const placeGate = (travel = 0) =>
   place<Gate>(html`<dc-gate label="Planer" travel=${travel}></dc-gate>`);
@@ -11,13 +11,13 @@ const valueText = (name: string) => slider(name).element().getAttribute('aria-va
 describe('a gate', () => {
   it('is accessible', async () => {
     const gate = await placeGate(0.5);
-    await expect(gate).to.be.accessible();
+    await expectAccessible(gate);
   });
 
   it('is a slider that says in words how far it is open', async () => {
     await placeGate(0.5);
-    expect(valueText('Gate, Planer')).to.equal('half open');
-    expect(slider('Gate, Planer').element().getAttribute('aria-valuenow')).to.equal('50');
+    expect(valueText('Gate, Planer')).toBe('half open');
+    expect(slider('Gate, Planer').element().getAttribute('aria-valuenow')).toBe('50');
   });
 
   it('is worked by keys alone', async () => {
@@ -28,10 +28,10 @@ describe('a gate', () => {
       await userEvent.keyboard(key);
     }
     await userEvent.keyboard('{Shift>}{ArrowRight}{/Shift}');
-    expect(moves.map(({ travel }) => travel)).to.deep.equal([1, 0, 0.01, 0.02, 0.12, 0.11, 0.21]);
-    expect(moves.every(({ move }) => move === 'step')).to.equal(true);
+    expect(moves.map(({ travel }) => travel)).toEqual([1, 0, 0.01, 0.02, 0.12, 0.11, 0.21]);
+    expect(moves.every(({ move }) => move === 'step')).toBe(true);
     await drawn();
-    expect(valueText('Gate, Planer')).to.equal('21 % open');
+    expect(valueText('Gate, Planer')).toBe('21 % open');
   });
 
   it('stops at its ends', async () => {
@@ -39,7 +39,7 @@ describe('a gate', () => {
     const moves = heard(gate, 'dc-gate-move');
     await userEvent.tab();
     await userEvent.keyboard('{PageUp}{ArrowRight}');
-    expect(moves.map(({ travel }) => travel)).to.deep.equal([1, 1]);
+    expect(moves.map(({ travel }) => travel)).toEqual([1, 1]);
   });
 
   it('leaves other keys to the page', async () => {
@@ -47,7 +47,7 @@ describe('a gate', () => {
     const moves = heard(gate, 'dc-gate-move');
     await userEvent.tab();
     await userEvent.keyboard('a{Enter}{Control>}{ArrowRight}{/Control}');
-    expect(moves).to.have.length(0);
+    expect(moves).toHaveLength(0);
   });
 
   it('follows a dragging hand, then comes to rest', async () => {
@@ -70,8 +70,8 @@ describe('a gate', () => {
     point('pointermove', 66 + 18);
     point('pointermove', 66 + 400);
     point('pointerup', 66 + 400);
-    expect(moves.map(({ travel }) => travel)).to.deep.equal([0.25, 0.5, 1, 1]);
-    expect(moves.map(({ move }) => move)).to.deep.equal(['drag', 'drag', 'drag', 'rest']);
+    expect(moves.map(({ travel }) => travel)).toEqual([0.25, 0.5, 1, 1]);
+    expect(moves.map(({ move }) => move)).toEqual(['drag', 'drag', 'drag', 'rest']);
   });
 
   it('is put back by Escape during a drag', async () => {
@@ -85,14 +85,14 @@ describe('a gate', () => {
     target.dispatchEvent(new PointerEvent('pointermove', { ...init, clientX: 118 }));
     await userEvent.keyboard('{Escape}');
     target.dispatchEvent(new PointerEvent('pointermove', { ...init, clientX: 130 }));
-    expect(moves.map(({ travel }) => travel)).to.deep.equal([0.75, 0.25]);
-    expect(moves.at(-1)?.move).to.equal('rest');
+    expect(moves.map(({ travel }) => travel)).toEqual([0.75, 0.25]);
+    expect(moves.at(-1)?.move).toBe('rest');
   });
 
   it('is at least as large as a thumb needs', async () => {
     await placeGate();
     const { width, height } = slider('Gate, Planer').element().getBoundingClientRect();
-    expect(width).to.be.at.least(44);
-    expect(height).to.be.at.least(44);
+    expect(width).toBeGreaterThanOrEqual(44);
+    expect(height).toBeGreaterThanOrEqual(44);
   });
 });

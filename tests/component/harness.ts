@@ -1,13 +1,19 @@
 // How component tests work an element: by what a reader or a screen reader finds, never by its
 // insides. The page's colours are loaded, so that contrast is checked as shipped.
-import { fixture, fixtureCleanup, html } from '@open-wc/testing';
+import { expect as expectOfPage, fixture, fixtureCleanup, html } from '@open-wc/testing';
 import { afterEach } from 'vitest';
 import { page } from 'vitest/browser';
 import '../../src/app/page.css';
 
-export { expect, html } from '@open-wc/testing';
+export { html } from '@open-wc/testing';
+export { expect } from 'vitest';
 
 afterEach(() => fixtureCleanup());
+
+/** Runs axe on an element, its shadow roots included. */
+export async function expectAccessible(element: Element): Promise<void> {
+  await expectOfPage(element).to.be.accessible();
+}
 
 /** Puts a template on the page, in a landmark, and waits until it is drawn. */
 export async function place<T extends Element>(template: ReturnType<typeof html>): Promise<T> {

@@ -3,7 +3,7 @@ import { page } from 'vitest/browser';
 import type { CollectorCurve } from '../../src/curve/collector-curve.ts';
 import { pchip } from '../../src/math/pchip.ts';
 import '../../src/ui/operating-plot/operating-plot.ts';
-import { expect, html, picture, place, text } from './harness.ts';
+import { expect, expectAccessible, html, picture, place, text } from './harness.ts';
 
 const curve: CollectorCurve = {
   spline: pchip([0, 0.1, 0.2, 0.3, 0.4, 0.5], [2000, 2060, 2040, 1800, 1300, 500]),
@@ -36,30 +36,30 @@ const placePlot = (parts: { point?: typeof point | undefined; units?: 'us' | 'me
 
 describe('the operating-point plot', () => {
   it('is accessible', async () => {
-    await expect(await placePlot()).to.be.accessible();
+    await expectAccessible(await placePlot());
   });
 
   it('is a picture with its meaning in words', async () => {
     await placePlot();
-    expect(picture('Collector and ducts meet at 636 cfm').elements()).to.have.length(1);
+    expect(picture('Collector and ducts meet at 636 cfm').elements()).toHaveLength(1);
   });
 
   it('writes both numbers at the point, and a label on each line', async () => {
     await placePlot();
     for (const words of [/^636/, /^7\.23/, /^3 hp cyclone$/, /^ducts, as open now$/, /^lathe$/]) {
-      expect(text(words).elements().length, `${words}`).to.be.at.least(1);
+      expect(text(words).elements().length, `${words}`).toBeGreaterThanOrEqual(1);
     }
   });
 
   it('speaks in the chosen units, on the axes too', async () => {
     await placePlot({ units: 'metric' });
-    expect(text(/^1\s080/).elements()).to.have.length(1);
-    expect(text('air flow, m³/h').elements()).to.have.length(1);
+    expect(text(/^1\s080/).elements()).toHaveLength(1);
+    expect(text('air flow, m³/h').elements()).toHaveLength(1);
   });
 
   it('says what is the matter where the numbers would stand', async () => {
     await placePlot({ point: undefined });
-    expect(text('nothing open').elements()).to.have.length(1);
-    expect(page.getByText('cfm', { exact: true }).elements()).to.have.length(0);
+    expect(text('nothing open').elements()).toHaveLength(1);
+    expect(page.getByText('cfm', { exact: true }).elements()).toHaveLength(0);
   });
 });

@@ -1,7 +1,7 @@
 import { describe, it } from 'vitest';
 import type { SectionView } from '../../src/state/run-view.ts';
 import '../../src/ui/run-drawing/run-drawing.ts';
-import { expect, html, picture, place, text } from './harness.ts';
+import { expect, expectAccessible, html, picture, place, text } from './harness.ts';
 
 const section = (part: Partial<SectionView>): SectionView => ({
   id: '',
@@ -32,12 +32,12 @@ const placeDrawing = () =>
 
 describe('the drawing of the run', () => {
   it('is accessible', async () => {
-    await expect(await placeDrawing()).to.be.accessible();
+    await expectAccessible(await placeDrawing());
   });
 
   it('is a picture, with a key in words and the drops’ names on it', async () => {
     await placeDrawing();
-    expect(picture('Line drawing of the ducts').elements()).to.have.length(1);
+    expect(picture('Line drawing of the ducts').elements()).toHaveLength(1);
     for (const words of [
       'Lathe',
       'Planer',
@@ -48,12 +48,12 @@ describe('the drawing of the run', () => {
       'still',
       '11.7',
     ]) {
-      expect(text(words).elements().length, words).to.be.at.least(1);
+      expect(text(words).elements().length, words).toBeGreaterThanOrEqual(1);
     }
   });
 
   it('draws nothing of an empty run', async () => {
     await place(html`<dc-run-drawing .sections=${[]}></dc-run-drawing>`);
-    expect(picture(/./).elements()).to.have.length(0);
+    expect(picture(/./).elements()).toHaveLength(0);
   });
 });

@@ -11,6 +11,7 @@ import {
   expect,
   html,
   picture,
+  expectAccessible,
   placeWhole,
   radio,
   slider,
@@ -29,12 +30,12 @@ const still = () => new Promise((resolve) => setTimeout(resolve, 350));
 describe('the page of a shop', () => {
   it('is accessible', async () => {
     const { element } = await placePage();
-    await expect(element).to.be.accessible();
+    await expectAccessible(element);
   });
 
   it('says first what is happening', async () => {
     const { session } = await placePage();
-    expect(text(session.sentence.value).elements().length).to.be.at.least(1);
+    expect(text(session.sentence.value).elements().length).toBeGreaterThanOrEqual(1);
   });
 
   it('moves point, flow and sentence when a gate is drawn by keys', async () => {
@@ -43,49 +44,45 @@ describe('the page of a shop', () => {
     (slider('Gate, Floor sweep').element() as HTMLElement).focus();
     await userEvent.keyboard('{End}');
     await drawn();
-    expect(session.report.value.operatingPoint!.flow).to.be.above(before);
-    expect(session.shownReport.value).to.equal(session.report.value);
-    expect(picture(/Floor sweep open/).elements().length).to.be.at.least(1);
-    expect(slider('Gate, Floor sweep').element().getAttribute('aria-valuetext')).to.equal(
-      'fully open',
-    );
+    expect(session.report.value.operatingPoint!.flow).toBeGreaterThan(before);
+    expect(session.shownReport.value).toBe(session.report.value);
+    expect(picture(/Floor sweep open/).elements().length).toBeGreaterThanOrEqual(1);
+    expect(slider('Gate, Floor sweep').element().getAttribute('aria-valuetext')).toBe('fully open');
   });
 
   it('slides over after a press, and is there within a moment', async () => {
     const { session } = await placePage();
     await button('Only Lathe').click();
-    expect(session.report.value.open).to.deep.equal(['lathe']);
+    expect(session.report.value.open).toEqual(['lathe']);
     await still();
-    expect(session.shownReport.value).to.equal(session.report.value);
-    expect(slider('Gate, Thickness planer').element().getAttribute('aria-valuetext')).to.equal(
-      'shut',
-    );
-    expect(session.trail.value.map(({ name }) => name)).to.include('Lathe');
+    expect(session.shownReport.value).toBe(session.report.value);
+    expect(slider('Gate, Thickness planer').element().getAttribute('aria-valuetext')).toBe('shut');
+    expect(session.trail.value.map(({ name }) => name)).toContain('Lathe');
   });
 
   it('opens a saved set, shuts all, and says so', async () => {
     const { session } = await placePage();
     await button('Planing, with the floor sweep').click();
-    expect(session.report.value.open).to.deep.equal(['planer', 'floor-sweep']);
+    expect(session.report.value.open).toEqual(['planer', 'floor-sweep']);
     await button('Shut all').click();
     await still();
-    expect(session.report.value.open).to.deep.equal([]);
-    expect(text(/^Nothing open/).elements().length).to.be.at.least(1);
+    expect(session.report.value.open).toEqual([]);
+    expect(text(/^Nothing open/).elements().length).toBeGreaterThanOrEqual(1);
   });
 
   it('changes units everywhere at once', async () => {
     await placePage();
-    expect(text(/cfm/).elements().length).to.be.above(3);
+    expect(text(/cfm/).elements().length).toBeGreaterThan(3);
     await radio('metric').click();
     await drawn();
-    expect(text(/cfm|ft\/min/).elements()).to.have.length(0);
-    expect(text(/m³\/h/).elements().length).to.be.above(3);
+    expect(text(/cfm|ft\/min/).elements()).toHaveLength(0);
+    expect(text(/m³\/h/).elements().length).toBeGreaterThan(3);
   });
 
   it('unfolds what was assumed', async () => {
     await placePage();
     await page.getByText('What was assumed, and where each figure comes from').click();
-    expect(text(/Colebrook–White/).elements().length).to.be.at.least(1);
-    expect(text(/common practice, no source/).elements().length).to.be.at.least(1);
+    expect(text(/Colebrook–White/).elements().length).toBeGreaterThanOrEqual(1);
+    expect(text(/common practice, no source/).elements().length).toBeGreaterThanOrEqual(1);
   });
 });

@@ -1,23 +1,23 @@
 import { describe, it } from 'vitest';
 import '../../src/ui/speed-scale/speed-scale.ts';
-import { expect, html, picture, place } from './harness.ts';
+import { expect, expectAccessible, html, picture, place } from './harness.ts';
 
 describe('a speed scale', () => {
   it('is accessible', async () => {
     const scale = await place(
       html`<dc-speed-scale label="Planer: 4,050 ft/min, carries" speed="20" slowest="12"></dc-speed-scale>`,
     );
-    await expect(scale).to.be.accessible();
+    await expectAccessible(scale);
   });
 
   it('says in words what it shows', async () => {
     await place(html`<dc-speed-scale label="Planer: 4,050 ft/min, carries"></dc-speed-scale>`);
-    expect(picture('Planer: 4,050 ft/min, carries').elements()).to.have.length(1);
+    expect(picture('Planer: 4,050 ft/min, carries').elements()).toHaveLength(1);
   });
 
   it('keeps within its width however fast the air is', async () => {
     const scale = await place(html`<dc-speed-scale label="fast" speed="200"></dc-speed-scale>`);
     const { width } = picture('fast').element().getBoundingClientRect();
-    expect(width).to.be.at.most(scale.getBoundingClientRect().width);
+    expect(width).toBeLessThanOrEqual(scale.getBoundingClientRect().width);
   });
 });

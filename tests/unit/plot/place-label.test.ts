@@ -1,5 +1,5 @@
 // A label never covers a line or a mark, wherever they lie.
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Box } from '../../../src/plot/frame.ts';
 import type { Obstacles, Stroke } from '../../../src/plot/obstacles.ts';
