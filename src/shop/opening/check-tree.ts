@@ -51,34 +51,33 @@ function checkRoots(shop: Shop, tree: SectionTree): Problem[] {
 
 /** Sections on a ring, and those that only lead into one: neither reaches the collector. */
 function checkLoops(shop: Shop, tree: SectionTree): Problem[] {
-  const reaches = new Set<number>();
-  const queue = tree.into.flatMap((next, i) => (next < 0 ? [i] : []));
-  for (const at of queue) {
-    reaches.add(at);
-    queue.push(...(tree.inlets[at] ?? []));
-  }
-  return shop.sections.flatMap((section, i) => {
-    if (reaches.has(i) || section.into === section.id) return [];
-    const ring = ringFrom(tree, i);
-    const names = ring.slice(0, 6).map((at) => `"${shop.sections[at]?.id}"`);
-    const more = ring.length > 6 ? ' → …' : '';
-    const round = `${names.join(' → ')}${more} → ${names[0]}`;
-    const message =
-      ring[0] === i
-        ? `leads round in a ring, ${round}; no air gets out of it`
-        : `leads into a ring, ${round}, and never reaches the collector`;
+  const rings = new Map<number, ReadonlySet<number>>();
+  return shop.sections.flatMap((_, i) => {
+    const ring = ringAhead(tree, i, rings);
+    if (ring === undefined || ring.size === 1) return [];
+    const round = [...ring].slice(0, 6).map((at) => `"${shop.sections[at]?.id}"`);
+    const shown = [...round, ring.size > 6 ? '…' : undefined, round[0]].filter(Boolean).join(' → ');
+    const message = ring.has(i)
+      ? `leads round in a ring, ${shown}; no air gets out of it`
+      : `leads into a ring, ${shown}, and never reaches the collector`;
     return [{ place: placeOf(['sections', i, 'into'], shop), message }];
   });
 }
 
-function ringFrom(tree: SectionTree, start: number): readonly number[] {
-  const seen: number[] = [];
-  const visited = new Set<number>();
+/** The ring that a section is on or leads into; what is found is noted for all that was passed. */
+function ringAhead(
+  tree: SectionTree,
+  start: number,
+  rings: Map<number, ReadonlySet<number>>,
+): ReadonlySet<number> | undefined {
+  const passed = new Set<number>();
   let at = start;
-  while (!visited.has(at)) {
-    visited.add(at);
-    seen.push(at);
+  while (at >= 0 && !rings.has(at) && !passed.has(at)) {
+    passed.add(at);
     at = tree.into[at] ?? NOWHERE;
   }
-  return seen.slice(seen.indexOf(at));
+  const way = [...passed];
+  const ring = passed.has(at) ? new Set(way.slice(way.indexOf(at))) : (rings.get(at) ?? new Set());
+  for (const each of way) rings.set(each, ring);
+  return ring.size === 0 ? undefined : ring;
 }
