@@ -62,6 +62,24 @@ export function cellOf(reynolds: number): number {
 }
 
 /**
+ * The friction factor of a section, from the table where it has one.
+ * @param table - the table; an empty span is filled
+ * @param section - index of the section [-]
+ * @param reynolds - Reynolds number, above 0 [-]
+ * @returns Darcy friction factor [-]
+ */
+export function tabulatedFactor(table: FrictionTable, section: number, reynolds: number): number {
+  if (reynolds <= LAMINAR_END) return 64 / reynolds;
+  const re = reynolds < LAST_REYNOLDS ? reynolds : LAST_REYNOLDS;
+  const cell = table.row[section]! + cellOf(re);
+  const { cells } = table;
+  if (cells[cell + 1] === 0) fillSpan(table, section, re);
+  const x = (re - cells[cell]!) * cells[cell + 1]!;
+  const high = cells[cell + 5]! + x * (cells[cell + 6]! + x * cells[cell + 7]!);
+  return cells[cell + 2]! + x * (cells[cell + 3]! + x * (cells[cell + 4]! + x * high));
+}
+
+/**
  * Fills the span in which a Reynolds number lies: the quintic with the law's value and slope at
  * both ends and in the middle, by divided differences on doubled nodes.
  * @param table - the table
