@@ -25,9 +25,7 @@ export function positionsWhenOpen(
   open: readonly string[],
 ): GatePositions {
   return new Map(
-    drops
-      .filter(({ id }) => open.includes(id))
-      .map(({ id, gate }) => [id, openTravel(gate ? { gate } : {})]),
+    drops.filter(({ id }) => open.includes(id)).map((drop) => [drop.id, openTravelOf(drop)]),
   );
 }
 
@@ -78,4 +76,54 @@ export function positionsBetween(
  */
 export function travelsOf(drops: readonly GatedDrop[], positions: GatePositions): Travels {
   return drops.map(({ id, gate }) => (gate === undefined ? 1 : (positions.get(id) ?? 0)));
+}
+
+/**
+ * The gates after an edit of the drops. A gate stays where it is, with these exceptions: one that
+ * stood as far out as its document said goes along when the document says otherwise; one that is put
+ * on a drop that was always open stands open; a drop that is new comes with its gate shut.
+ *
+ * @param positions - where the gates stood
+ * @param before - the drops before the edit
+ * @param after - the drops after it
+ * @returns the positions now, the very same if nothing moves
+ */
+export function followDrops(
+  positions: GatePositions,
+  before: readonly GatedDrop[],
+  after: readonly GatedDrop[],
+): GatePositions {
+  if (before === after) return positions;
+  const former = new Map(before.map((drop) => [drop.id, drop]));
+  const moved = after.flatMap((drop) => {
+    const was = former.get(drop.id);
+    if (was === undefined || drop.gate === undefined) return [];
+    const stoodOpen = was.gate === undefined || positions.get(drop.id) === openTravelOf(was);
+    return stoodOpen ? [[drop.id, openTravelOf(drop)] as const] : [];
+  });
+  const changes = moved.filter(([id, travel]) => positions.get(id) !== travel);
+  return changes.length === 0 ? positions : new Map([...positions, ...changes]);
+}
+
+/**
+ * The gates with those of new drops shut, whatever a drop of the same id did before.
+ *
+ * @param positions - where the gates stood
+ * @param before - the drops before the edit
+ * @param after - the drops after it
+ * @returns the positions now, the very same if nothing moves
+ */
+export function newcomersShut(
+  positions: GatePositions,
+  before: readonly GatedDrop[],
+  after: readonly GatedDrop[],
+): GatePositions {
+  const old = new Set(before.map(({ id }) => id));
+  const stale = after.filter(({ id }) => !old.has(id) && positions.has(id));
+  if (stale.length === 0) return positions;
+  return new Map([...positions].filter(([id]) => !stale.some((drop) => drop.id === id)));
+}
+
+function openTravelOf({ gate }: GatedDrop): number {
+  return openTravel(gate === undefined ? {} : { gate });
 }

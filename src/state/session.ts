@@ -7,7 +7,10 @@
 import { batch, computed, type ReadonlySignal, type Signal, signal } from '@preact/signals-core';
 import type { Air } from '../air/air.ts';
 import { type CollectorCurve, collectorCurve } from '../curve/collector-curve.ts';
+import type { ShopEdit } from '../shop/edits/change.ts';
+import { tryEdit } from '../shop/edits/try-edit.ts';
 import { networkOf, type ShopNetwork } from '../shop/network-of.ts';
+import type { Problem } from '../shop/opening/problem.ts';
 import type { Shop } from '../shop/schema/shop-schema.ts';
 import { sentence } from '../shop/sentence.ts';
 import { airOf } from '../shop/shop-air.ts';
@@ -15,16 +18,28 @@ import type { ShopModel } from '../shop/shop-model.ts';
 import { type StateReport, stateReport } from '../shop/state-report.ts';
 import { createWorkspace } from '../solve/workspace.ts';
 import type { UnitSystem } from '../units/quantity.ts';
-import { type GatePositions, positionsWhenOpen, travelsOf, withGate } from './gate-positions.ts';
+import {
+  followDrops,
+  type GatePositions,
+  newcomersShut,
+  positionsWhenOpen,
+  travelsOf,
+  withGate,
+} from './gate-positions.ts';
 import { History } from './history.ts';
 import { collectorText, ductsText } from './physical-part.ts';
-import { withNames } from './with-names.ts';
+import { hasPart, type Part } from './selected-part.ts';
 import { addTried, type Tried, triedState } from './trail.ts';
+import { withNames } from './with-names.ts';
 
 export class Session {
   readonly history: History<Shop>;
   readonly shop: ReadonlySignal<Shop>;
   readonly units: Signal<UnitSystem>;
+  readonly canUndo: ReadonlySignal<boolean>;
+  readonly canRedo: ReadonlySignal<boolean>;
+  /** The section or drop that is looked at; undefined where none is, or where it was taken out. */
+  readonly selection: ReadonlySignal<Part | undefined>;
 
   /** Where the gates are to stand. */
   readonly gates: ReadonlySignal<GatePositions>;
@@ -43,6 +58,7 @@ export class Session {
   readonly #gates: Signal<GatePositions>;
   readonly #shownGates: Signal<GatePositions>;
   readonly #tried: Signal<readonly Tried[]>;
+  readonly #selected: Signal<Part | undefined>;
 
   /**
    * @param shop - the shop to begin with
@@ -53,6 +69,13 @@ export class Session {
     this.history = new History(shop);
     this.shop = this.history.present;
     this.units = signal(units);
+    this.canUndo = this.history.canUndo;
+    this.canRedo = this.history.canRedo;
+    this.#selected = signal(undefined);
+    this.selection = computed(() => {
+      const part = this.#selected.value;
+      return part && hasPart(this.shop.value, part) ? part : undefined;
+    });
     const gates = positionsWhenOpen(shop.drops, open);
     this.#gates = signal(gates);
     this.#shownGates = signal(gates);
@@ -78,6 +101,40 @@ export class Session {
       this.#tried.value.filter(({ model }) => model === this.model.value),
     );
     this.rest();
+  }
+
+  /**
+   * Makes an edit, if the shop is in order afterwards.
+   *
+   * @param edit - from the document to the next
+   * @param mergeKey - edits that follow one another with the same key are undone as one
+   * @returns what would be wrong with the shop, and then nothing was edited; else nothing
+   */
+  edit(edit: ShopEdit, mergeKey?: string): readonly Problem[] {
+    const before = this.shop.peek();
+    const tried = tryEdit(before, edit);
+    if (tried.kind === 'refused') return tried.problems;
+    this.#change(() => {
+      this.#moveBoth((positions) => newcomersShut(positions, before.drops, tried.shop.drops));
+      this.history.commit(() => tried.shop, mergeKey);
+    });
+    return [];
+  }
+
+  /** Takes the last edit back; nothing happens where there is none. */
+  undo(): void {
+    this.#change(() => this.history.undo());
+  }
+
+  /** Makes the edit again that was taken back last. */
+  redo(): void {
+    this.#change(() => this.history.redo());
+  }
+
+  /** Looks at one section or drop, or at none. */
+  select(part: Part | undefined): void {
+    const now = this.#selected.peek();
+    if (now?.kind !== part?.kind || now?.id !== part?.id) this.#selected.value = part;
   }
 
   /** Says where the gates are to stand. The gates are shown there at once or by `showGates`. */
@@ -107,6 +164,25 @@ export class Session {
   rest(): void {
     const state = triedState(this.shop.peek(), this.model.peek(), this.report.peek());
     if (state) this.#tried.value = addTried(this.#tried.peek(), state);
+  }
+
+  /** Changes the document and lets the gates follow its drops. */
+  #change(change: () => void): void {
+    const before = this.shop.peek();
+    batch(() => {
+      change();
+      const { drops } = this.shop.peek();
+      this.#moveBoth((positions) => followDrops(positions, before.drops, drops));
+    });
+    const isAtRest = this.#shownGates.peek() === this.#gates.peek();
+    if (isAtRest && this.shop.peek() !== before) this.rest();
+  }
+
+  /** Moves the gates, and those shown, without putting apart what was one. */
+  #moveBoth(move: (positions: GatePositions) => GatePositions): void {
+    const isAtRest = this.#shownGates.peek() === this.#gates.peek();
+    this.#gates.value = move(this.#gates.peek());
+    this.#shownGates.value = isAtRest ? this.#gates.peek() : move(this.#shownGates.peek());
   }
 }
 

@@ -40,9 +40,8 @@ export class GateMotion {
     this.stop();
     const session = this.#session;
     const from = session.shownGates.peek();
-    const to = session.gates.peek();
     const arrive = () => {
-      session.showGates(to);
+      session.showGates(session.gates.peek());
       session.rest();
     };
     if (this.#reducesMotion.matches) {
@@ -56,7 +55,7 @@ export class GateMotion {
         arrive();
         return;
       }
-      session.showGates(positionsBetween(from, to, easeOut(part)));
+      session.showGates(positionsBetween(from, session.gates.peek(), easeOut(part)));
       this.#frame = requestAnimationFrame(step);
     };
     this.#frame = requestAnimationFrame(step);

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import {
+  followDrops,
+  newcomersShut,
   positionsBetween,
   positionsWhenOpen,
   travelsOf,
@@ -38,5 +40,27 @@ describe('gate positions', () => {
     const half = positionsBetween(from, to, 0.5);
     expect([half.get('saw'), half.get('planer')]).toEqual([0.5, 0.3]);
     expect(travelsOf(drops, positionsBetween(from, to, 1))).toEqual([0, 0.6, 1]);
+  });
+
+  it('follow a document that draws the open gate less far, but not a gate being tried', () => {
+    const narrower = drops.with(1, { id: 'planer', gate: { travel: 0.5 } });
+    const open = positionsWhenOpen(drops, ['planer']);
+    expect(followDrops(open, drops, narrower).get('planer')).toBe(0.5);
+    const tried = withGate(open, 'planer', 0.2);
+    expect(followDrops(tried, drops, narrower)).toBe(tried);
+  });
+
+  it('leave open what was always open when it gets a gate', () => {
+    const gated = drops.with(2, { id: 'sweep', gate: { travel: 1 } });
+    expect(travelsOf(gated, followDrops(new Map(), drops, gated))).toEqual([0, 0, 1]);
+  });
+
+  it('come shut with a new drop, also where one of its id was open before', () => {
+    const open = positionsWhenOpen(drops, ['saw']);
+    const without = drops.slice(1);
+    const kept = followDrops(open, drops, without);
+    expect(kept.get('saw')).toBe(1);
+    expect(travelsOf(drops, newcomersShut(kept, without, drops))).toEqual([0, 0, 1]);
+    expect(newcomersShut(open, drops, without)).toBe(open);
   });
 });

@@ -1,4 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { setGateTravel } from '../../../src/shop/edits/edit-drop.ts';
+import { setLength } from '../../../src/shop/edits/edit-section.ts';
+import { removeDrop } from '../../../src/shop/edits/remove-part.ts';
 import { modelOf } from '../../../src/shop/shop-model.ts';
 import { stateReport } from '../../../src/shop/state-report.ts';
 import { travelsOf, withGate } from '../../../src/state/gate-positions.ts';
@@ -100,5 +103,61 @@ describe('a session', () => {
     const session = newSession([]);
     expect(session.trail.value).toEqual([]);
     expect(session.sentence.value).toMatch(/^Nothing open/);
+  });
+
+  it('edits, takes back and makes again, a run of edits with one key as one', () => {
+    const session = newSession();
+    const start = session.shop.value;
+    expect([session.canUndo.value, session.canRedo.value]).toEqual([false, false]);
+    for (const length of [9, 10, 11]) {
+      expect(session.edit(setLength('main-1', length), 'length of main-1')).toEqual([]);
+    }
+    const edited = session.shop.value;
+    expect(session.canUndo.value).toBe(true);
+    session.undo();
+    expect(session.shop.value).toBe(start);
+    expect([session.canUndo.value, session.canRedo.value]).toEqual([false, true]);
+    session.redo();
+    expect(session.shop.value).toBe(edited);
+  });
+
+  it('makes no edit that would leave the shop out of order, and says what would be wrong', () => {
+    const session = newSession();
+    const start = session.shop.value;
+    const problems = session.edit(setLength('main-1', -1));
+    expect(problems.map(({ place }) => place)).toEqual(['sections[0].length (section "main-1")']);
+    expect(session.shop.value).toBe(start);
+    expect(session.canUndo.value).toBe(false);
+  });
+
+  it('takes a gate out with its drop and puts it back as it stood', () => {
+    const session = newSession(['planer', 'lathe']);
+    session.edit(removeDrop('lathe'));
+    expect(session.report.value.open).toEqual(['planer']);
+    expect(session.report.value.drops).toHaveLength(session.shop.value.drops.length);
+    session.undo();
+    expect(session.report.value.open.toSorted()).toEqual(['lathe', 'planer']);
+  });
+
+  it('shows open gates where an edit puts them', () => {
+    const session = newSession();
+    session.edit(setGateTravel('planer', 0.5));
+    const travel = (report: typeof session.report.value) =>
+      report.drops.find(({ id }) => id === 'planer')!.travel;
+    expect(travel(session.report.value)).toBe(0.5);
+    expect(session.shownReport.value).toBe(session.report.value);
+    session.undo();
+    expect(travel(session.report.value)).toBe(1);
+  });
+
+  it('selects a part as long as it is there', () => {
+    const session = newSession();
+    session.select({ kind: 'drop', id: 'lathe' });
+    session.edit(removeDrop('lathe'));
+    expect(session.selection.value).toBeUndefined();
+    session.undo();
+    expect(session.selection.value).toEqual({ kind: 'drop', id: 'lathe' });
+    session.select(undefined);
+    expect(session.selection.value).toBeUndefined();
   });
 });
