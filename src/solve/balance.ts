@@ -29,11 +29,11 @@ export interface Balance {
   readonly point: Crossing | undefined;
   /** All crossings by rising flow. */
   readonly crossings: readonly Crossing[];
-  /** Flow in each section, in the order of the input [m³/s], shape (sections). */
+  /** Flow in each section, in the order of the input, 0 without a point [m³/s], shape (sections). */
   readonly flow: Float64Array;
   /** Losses of each section and wye, in the order of the input [Pa], shape (sections). */
   readonly losses: Losses;
-  /** How well it closes; its section is a place in the input. */
+  /** How well it closes, or what was tried last did; its section is a place in the input. */
   readonly residual: Residual;
 }
 
@@ -54,9 +54,12 @@ export function balance(
   const gate = Float64Array.from(network.order, (input) => gates[input]!);
   const crossings = findCrossings(network, work, gate, curve);
   const point = crossings.findLast((crossing) => crossing.stable) ?? crossings.at(-1);
-  const losses = lossesAt(network, gate, work.flow);
-  const residual = residualOf(network, losses, work.flow, point?.suction ?? 0);
+  const tried = lossesAt(network, gate, work.flow);
+  const suction = point?.suction ?? meanSuction(tried, work.flow);
+  const residual = residualOf(network, tried, work.flow, suction);
   const worst = { ...residual, section: network.order[residual.section]! };
+  if (!point) work.flow.fill(0);
+  const losses = point ? tried : lossesAt(network, gate, work.flow);
   return {
     difficulties: difficultiesOf(curve, crossings, point, worst),
     point,
@@ -70,7 +73,7 @@ export function balance(
   };
 }
 
-/** All crossings; the workspace is left at the one that counts. */
+/** All crossings; the workspace is left at the one that counts, or where the quick way got stuck. */
 function findCrossings(
   network: Network,
   work: Workspace,
@@ -86,6 +89,7 @@ function findCrossings(
   const crossings = allCrossings(network, work, gate, curve);
   const point = crossings.findLast((crossing) => crossing.stable) ?? crossings.at(-1);
   if (point) settleAtFlow(network, work, gate, point.flow);
+  else settle(network, work, gate, curve);
   return crossings;
 }
 
@@ -110,6 +114,13 @@ function difficultiesOf(
   if (point.flow < entered.low) found.push({ kind: 'curve ends', side: 'below' });
   if (point.flow < peakFlow(curve)) found.push({ kind: 'left of the peak' });
   return found;
+}
+
+/** What the air overcomes on the mean, by its power: all loss × flow over the whole flow [Pa]. */
+function meanSuction({ section, join }: Losses, flow: Float64Array): number {
+  let power = 0;
+  for (let i = 0; i < flow.length; i++) power += flow[i]! * (section[i]! + join[i]!);
+  return power / flow[0]!;
 }
 
 function inInputOrder(network: Network, values: Float64Array): Float64Array {

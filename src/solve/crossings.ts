@@ -12,6 +12,8 @@ import type { Workspace } from './workspace.ts';
 /** Readings in each rising stretch between two entered points. */
 const RISING_PARTS = 6;
 const MOST_DOUBLINGS = 60;
+/** A change of sign with more than this part of the suction open is an end of the ducts' reach. */
+const NO_GAP = 1e-6;
 
 export interface Crossing {
   /** Flow at the flange [m³/s]. */
@@ -28,6 +30,9 @@ interface Gap {
   readonly value: number;
   readonly slope: number;
 }
+
+/** At a flow that the ducts do not settle at they count as needing more than there is. */
+const OUT_OF_REACH = { value: Number.NEGATIVE_INFINITY, slope: 0 };
 
 /**
  * Whether a crossing can be the only one, judged by the entered points alone: the collector gives
@@ -55,7 +60,8 @@ export function isOnlyCrossing(curve: CollectorCurve, flow: number): boolean {
  * @param work - its workspace; left at one of the flows that were looked at
  * @param gate - loss coefficient of the gate in each section [-], shape (sections)
  * @param curve - the collector
- * @returns the crossings by rising flow [m³/s]; none where the collector gives no suction at all
+ * @returns the crossings by rising flow [m³/s]; none where the collector gives no suction at all, or
+ *   where the ducts do not settle at any flow at which it could be
  */
 export function allCrossings(
   network: Network,
@@ -64,7 +70,7 @@ export function allCrossings(
   curve: CollectorCurve,
 ): Crossing[] {
   const gapAt = (flow: number): Gap => {
-    settleAtFlow(network, work, gate, flow);
+    if (!settlesAt(network, work, gate, flow)) return { flow, ...OUT_OF_REACH };
     return {
       flow,
       value: availableSuction(curve, flow) - work.suction[0]!,
@@ -73,18 +79,26 @@ export function allCrossings(
   };
   const gaps = flowsToRead(curve).map(gapAt);
   let last = gaps[gaps.length - 1]!;
-  for (let i = 0; last.value > 0 && i < MOST_DOUBLINGS; i++) {
+  for (let i = 0; (last.value > 0 || last.slope > 0) && i < MOST_DOUBLINGS; i++) {
     last = gapAt(2 * last.flow);
     gaps.push(last);
   }
   const found: Crossing[] = [];
   for (let i = 1; i < gaps.length; i++) {
     for (const flow of rootsBetween(gapAt, gaps[i - 1]!, gaps[i]!)) {
-      const { slope } = gapAt(flow);
-      found.push({ flow, suction: availableSuction(curve, flow), stable: slope < 0 });
+      const { value, slope } = gapAt(flow);
+      const suction = availableSuction(curve, flow);
+      if (Math.abs(value) < NO_GAP * suction) found.push({ flow, suction, stable: slope < 0 });
     }
   }
   return found;
+}
+
+/** Settles from the last flows, and from the beginning where that fails. */
+function settlesAt(network: Network, work: Workspace, gate: Float64Array, flow: number): boolean {
+  if (settleAtFlow(network, work, gate, flow) > 0) return true;
+  work.flow.fill(0);
+  return settleAtFlow(network, work, gate, flow) > 0;
 }
 
 /** The entered points at present speed, rising stretches divided, and a flow near none at all. */

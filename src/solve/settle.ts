@@ -27,7 +27,7 @@ const USUAL_SUCTION = 1000;
  * @param work - its workspace; holds the balance afterwards
  * @param gate - loss coefficient of the gate in each section, of effect at open ends [-], (sections)
  * @param curve - the collector
- * @returns the number of sweeps [-], or -1 when it did not settle
+ * @returns the number of sweeps [-], or -1 when it did not settle; the flows then add up at least
  */
 export function settle(
   network: Network,
@@ -40,6 +40,7 @@ export function settle(
     up(network, work);
     if (sweepDown(network, work, stepToCurve(work, curve)) < LAST_STEP) return sweeps;
   }
+  up(network, work);
   return -1;
 }
 
