@@ -1,0 +1,54 @@
+// Saves a plot's picture as a file: the SVG text itself, or a PNG drawn from it at twice its size.
+
+import { pictureText } from '../../plot/picture-text.ts';
+import { pictureOf } from './picture-of.ts';
+
+/** Dots in the PNG for each pixel of the page. */
+const DENSITY = 2;
+
+export type PictureKind = 'svg' | 'png';
+
+/**
+ * Saves the picture.
+ *
+ * @param picture - the SVG element of a plot
+ * @param kind - of file
+ * @param name - of the file, without its ending
+ */
+export async function savePicture(
+  picture: SVGSVGElement,
+  kind: PictureKind,
+  name: string,
+): Promise<void> {
+  const { width, height } = picture.getBoundingClientRect();
+  const title = picture.getAttribute('aria-label') ?? name;
+  const text = pictureText(pictureOf(picture), { width, height, title });
+  const drawing = new Blob([text], { type: 'image/svg+xml' });
+  save(kind === 'svg' ? drawing : await asPng(drawing), `${name}.${kind}`);
+}
+
+async function asPng(drawing: Blob): Promise<Blob> {
+  const address = URL.createObjectURL(drawing);
+  try {
+    const image = new Image();
+    image.src = address;
+    await image.decode();
+    const canvas = document.createElement('canvas');
+    canvas.width = Math.round(DENSITY * image.naturalWidth);
+    canvas.height = Math.round(DENSITY * image.naturalHeight);
+    canvas.getContext('2d')?.drawImage(image, 0, 0, canvas.width, canvas.height);
+    return await new Promise((resolve, reject) => {
+      canvas.toBlob((blob) => (blob ? resolve(blob) : reject(new Error('no PNG'))), 'image/png');
+    });
+  } finally {
+    URL.revokeObjectURL(address);
+  }
+}
+
+function save(file: Blob, name: string): void {
+  const link = document.createElement('a');
+  link.href = URL.createObjectURL(file);
+  link.download = name;
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(link.href), 10_000);
+}
