@@ -5,7 +5,7 @@
 // What its manual does not say and a comparison needs: in foot units g is 32.2 ft/s²; pipe friction
 // uses π to enough digits but minor losses a constant cut to 0.02517; pumps interpolate straight.
 
-import { LinkProperty, Project, Workspace } from 'epanet-js';
+import { InitHydOption, LinkProperty, Project, Workspace } from 'epanet-js';
 import type { Air } from '../../src/air/air.ts';
 import { availableSuction, type CollectorCurve } from '../../src/curve/collector-curve.ts';
 import type { SectionInput } from '../../src/solve/network.ts';
@@ -56,7 +56,7 @@ export function openWaterModel(workspace: Workspace, tree: WaterTree): WaterMode
   const project = new Project(workspace);
   project.open('tree.inp', 'tree.rpt', 'tree.bin');
   project.openH();
-  project.initH(0);
+  project.initH(InitHydOption.NoSave);
   const links = tree.sections.map((_, section) => project.getLinkIndex(`p${section}`));
   const bare = bareRun(project);
   return {
