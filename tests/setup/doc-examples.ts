@@ -28,6 +28,13 @@ export function readExamples(file: SourceFile): Example[] {
   });
 }
 
+/** Blocks that show something and run nothing. */
+export function idleExamples(file: SourceFile): string[] {
+  return [...file.text.matchAll(block)]
+    .filter((match) => !(match[1] ?? '').includes('// => '))
+    .map((match) => `${file.path} has an example without "// =>": ${(match[1] ?? '').trim()}`);
+}
+
 /** Undefined when the example holds, otherwise what it gave instead. */
 export function exampleFault(
   example: Example,

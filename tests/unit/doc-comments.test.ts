@@ -1,7 +1,7 @@
 // Doc comments of the core are part of it: every number has its unit, every example is run.
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { exampleFault, readExamples } from '../setup/doc-examples.ts';
+import { exampleFault, idleExamples, readExamples } from '../setup/doc-examples.ts';
 import { docFaults } from '../setup/doc-faults.ts';
 import { coreRooms } from '../setup/rooms.ts';
 import { repository, sourceFile, sourceFiles } from '../setup/source-files.ts';
@@ -11,6 +11,10 @@ const core = sourceFiles().filter((file) => coreRooms.some((room) => room.name =
 describe('the doc comments of the core', () => {
   it('give a unit for every number that goes in or comes out', () => {
     expect(core.flatMap(docFaults)).toEqual([]);
+  });
+
+  it('hold no example that runs nothing', () => {
+    expect(core.flatMap(idleExamples)).toEqual([]);
   });
 
   it.each(core.filter((file) => readExamples(file).length > 0))(
