@@ -17,6 +17,17 @@ export interface Place {
   readonly y: number;
 }
 
+/**
+ * The square that a mark keeps free.
+ *
+ * @param place - the mark's centre [px]
+ * @param room - half its side [px]
+ * @returns the square [px]
+ */
+export function boxAround({ x, y }: Place, room: number): Box {
+  return { left: x - room, top: y - room, right: x + room, bottom: y + room };
+}
+
 /** A plot of suction over flow: its inner rectangle and its two scales, both starting at 0. */
 export interface PlotFrame {
   readonly inner: Box;

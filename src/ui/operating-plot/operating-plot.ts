@@ -8,8 +8,12 @@ import type { CollectorCurve } from '../../curve/collector-curve.ts';
 import type { Knot } from '../../plot/bezier-path.ts';
 import type { Box } from '../../plot/frame.ts';
 import { type FlowPoint, type MovingPlot, movingPlot } from '../../plot/moving-plot.ts';
+import { DUCTS_LABEL } from '../../plot/operating-lines.ts';
+import { operatingReading } from '../../plot/operating-reading.ts';
+import type { Readable } from '../../plot/reading.ts';
 import { type RuledPlot, ruledPlot } from '../../plot/ruled-plot.ts';
 import type { UnitSystem } from '../../units/quantity.ts';
+import '../plot-figure/plot-reader.ts';
 import { SizeController } from '../size-controller.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { operatingPlotStyles } from './operating-plot.styles.ts';
@@ -24,7 +28,6 @@ export interface TriedPoint extends FlowPoint {
   readonly name: string;
 }
 
-const SYSTEM_LABEL = 'ducts, as open now';
 const LINE_LABEL_SIZE = 13;
 const TRIED_LABEL_SIZE = 12;
 /** Without it there is no room for axes [px]. */
@@ -60,6 +63,11 @@ export class OperatingPlot extends LitElement {
   #numbers: PointLabel | undefined;
   #moving: MovingPlot | undefined;
 
+  /** The picture, to be saved. */
+  get picture(): SVGSVGElement | null {
+    return this.renderRoot.querySelector<SVGSVGElement>('svg.plot');
+  }
+
   protected override willUpdate(): void {
     this.#rule();
     const ruled = this.#ruled;
@@ -75,7 +83,7 @@ export class OperatingPlot extends LitElement {
         labels: {
           point: this.#numbers?.size ?? textSize('', LINE_LABEL_SIZE),
           collector: textSize(this.collector, LINE_LABEL_SIZE),
-          system: textSize(SYSTEM_LABEL, LINE_LABEL_SIZE),
+          system: textSize(DUCTS_LABEL, LINE_LABEL_SIZE),
           trail: this.trail.map(({ name }) => textSize(name, TRIED_LABEL_SIZE)),
         },
         lastSpot: this.#moving?.spot,
@@ -97,7 +105,17 @@ export class OperatingPlot extends LitElement {
       ${moving.trail.map(({ x, y }) => svg`<circle class="tried" cx=${x} cy=${y} r="4" />`)}
       ${moving.others.map(({ x, y }) => svg`<circle class="other" cx=${x} cy=${y} r="7" />`)}
       ${this.#lineLabels(moving)}${this.#point(ruled, moving)}
-    </svg>`;
+    </svg>
+      <dc-plot-reader
+        label="operating plot"
+        .readable=${() => this.#readable(ruled, moving)}
+      ></dc-plot-reader>`;
+  }
+
+  #readable(ruled: RuledPlot, moving: MovingPlot): Readable {
+    const { curve, collector, system, point } = this;
+    if (!curve) throw new RangeError('there is nothing to read without a curve');
+    return operatingReading(ruled, moving, { curve, collector, system, point }, this.units);
   }
 
   /** Axes and collector are computed anew only for another collector, size or unit. */
@@ -116,7 +134,7 @@ export class OperatingPlot extends LitElement {
     const { collector, system, trail } = moving.labels;
     return [
       lineLabel(collector, 'label-collector', this.collector),
-      lineLabel(system, 'label-system', SYSTEM_LABEL),
+      lineLabel(system, 'label-system', DUCTS_LABEL),
       ...trail.map((box, i) => lineLabel(box, 'label-tried', this.trail[i]?.name ?? '')),
     ];
   }
