@@ -61,3 +61,16 @@ export function wayToCollector(tree: SectionTree, start: number): readonly numbe
   }
   return way;
 }
+
+/**
+ * A section with everything upstream of it.
+ *
+ * @param tree - a tree without cycles
+ * @param root - position of the section [-]
+ * @returns positions, that one first, each before what empties into it
+ */
+export function branchUpstream(tree: SectionTree, root: number): readonly number[] {
+  const branch = [root];
+  for (const at of branch) branch.push(...(tree.inlets[at] ?? []));
+  return branch;
+}

@@ -33,6 +33,7 @@ const QUANTITIES = {
     500,
   ),
   rotation: kind('a speed of rotation', 'revolutionPerMinute', 'revolutionPerMinute', 3450),
+  angle: kind('an angle', 'degree', 'degree', 45),
   coefficient: kind('a plain number', 'plain', 'plain', 0.33),
   fraction: kind('a percentage', 'percent', 'percent', 0.45),
 } as const satisfies Record<string, Kind>;

@@ -35,6 +35,7 @@ const ROUNDINGS: Readonly<Record<Quantity, Readonly<Record<UnitSystem, Rounding>
   roughness: { us: to(5, 3), metric: to(4, 2) },
   resistance: { us: to(2), metric: to(0) },
   rotation: { us: to(0), metric: to(0) },
+  angle: { us: to(1, 0), metric: to(1, 0) },
   coefficient: { us: to(3, 2), metric: to(3, 2) },
   fraction: { us: to(1, 0), metric: to(1, 0) },
 };

@@ -57,6 +57,7 @@ const SPELLINGS: Readonly<Record<UnitName, readonly string[]>> = {
   pascalSecondPerCubicMetre: ['pa·s/m3', 'pas/m3', 'pa/(m3/s)'],
 
   revolutionPerMinute: ['rev/min', 'rpm', 'r/min', '1/min', 'min-1'],
+  degree: ['deg', 'degree', 'degrees'],
   plain: [],
   percent: ['%', 'percent', 'pct', 'per cent', '% rh'],
 };
@@ -73,6 +74,8 @@ const BY_SPELLING: ReadonlyMap<string, readonly Unit[]> = gather();
  * @example unitOfSpelling('" w.g.', 'pressure').label; // => 'in. w.g.'
  */
 export function unitOfSpelling(spelling: string, wanted: Dimension): Unit | undefined {
+  // The sign alone is a unit only of angles; before a letter it belongs to a temperature.
+  if (wanted === 'angle' && spelling.trim() === '°') return UNITS.degree;
   const units = BY_SPELLING.get(plainSpelling(spelling)) ?? [];
   return units.find((unit) => unit.dimension === wanted) ?? units[0];
 }

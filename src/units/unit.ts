@@ -1,5 +1,6 @@
 // The one table of units that the program can read or show, each with its size in SI.
-// Temperature is held in °C, as the shop document does, so °F and K carry an offset.
+// Temperature is held in °C, as the shop document does, so °F and K carry an offset. So are angles
+// in degrees: what is shown and typed is the document's number, never the core's radians.
 //
 // Sources:
 //  1. NIST Special Publication 811 (2008), appendix B: foot, pound, horsepower, exact or to
@@ -20,6 +21,7 @@ export type Dimension =
   | 'viscosity'
   | 'resistance'
   | 'rotation'
+  | 'angle'
   | 'ratio'
   | 'fraction';
 
@@ -96,6 +98,7 @@ export const UNITS = {
   pascalSecondPerCubicMetre: unit('resistance', 'Pa·s/m³', 1),
 
   revolutionPerMinute: unit('rotation', 'rev/min', 1),
+  degree: unit('angle', '°', 1),
   plain: unit('ratio', '', 1),
   percent: unit('fraction', '%', 0.01),
 } as const satisfies Record<string, Unit>;

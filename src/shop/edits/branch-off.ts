@@ -2,9 +2,9 @@
 
 import type { Drop } from '../schema/drop-schema.ts';
 import type { Section, SectionJoin } from '../schema/section-schema.ts';
-import { changed, type ShopEdit } from './change.ts';
+import type { ShopEdit } from './change.ts';
 import { checkFree, type NewSection, sectionWith, splitSection } from './insert-section.ts';
-import { joinLike, tidyJoins } from './tidy-joins.ts';
+import { roomForInlet, tidyJoins } from './tidy-joins.ts';
 
 /** A drop, the section it feeds, and how that section joins. */
 export interface NewBranch {
@@ -29,17 +29,12 @@ export function addBranch(into: string, branch: NewBranch): ShopEdit {
     if (shop.drops.some((drop) => drop.id === branch.drop.id)) {
       throw new RangeError(`a drop has the id ${branch.drop.id} already`);
     }
-    const inlets = shop.sections.filter((section) => section.into === into);
-    if (inlets.length === 0) return shop;
-    const join = joinLike(inlets[0]?.join ?? branch.join, branch.join);
-    const straight = joinLike(join, { kind: 'momentum', angle: 0 });
-    const joined = shop.sections.map((section) =>
-      inlets.includes(section) ? changed(section, { join: section.join ?? straight }) : section,
-    );
-    const added: Section = { ...branch.section, into, join };
+    if (!shop.sections.some((section) => section.into === into)) return shop;
+    const room = roomForInlet(shop.sections, into, branch.join);
+    const added: Section = { ...branch.section, into, join: room.join };
     return tidyJoins({
       ...shop,
-      sections: [...joined, added],
+      sections: [...room.sections, added],
       drops: [...shop.drops, { ...branch.drop, into: added.id }],
     });
   };

@@ -1,8 +1,7 @@
 // Taking parts out of the tree. What is left is closed up, so that no wye has one inlet and no
 // section is without air.
 
-import type { Shop } from '../schema/shop-schema.ts';
-import { sectionTree, wayToCollector } from '../section-tree.ts';
+import { branchUpstream, sectionTree, wayToCollector } from '../section-tree.ts';
 import type { ShopEdit } from './change.ts';
 import { sectionWith } from './insert-section.ts';
 import { tidyJoins } from './tidy-joins.ts';
@@ -46,23 +45,35 @@ export function removeDrop(id: string): ShopEdit {
   return (shop) => {
     const old = shop.drops.find((drop) => drop.id === id);
     if (old === undefined) throw new RangeError(`no drop has the id ${id}`);
-    if (shop.drops.length === 1) return shop;
-    const gone = ownPipe(shop, old.into);
-    return tidyJoins({
-      ...shop,
-      sections: shop.sections.filter((section) => !gone.has(section.id)),
-      drops: shop.drops.filter((drop) => drop !== old),
-      gateSets: shop.gateSets.map((set) =>
-        set.open.includes(id) ? { ...set, open: set.open.filter((each) => each !== id) } : set,
-      ),
-    });
+    return removeBranch(old.into)(shop);
   };
 }
 
-/** Ids of the sections from a drop down to its first wye. */
-function ownPipe(shop: Shop, into: string): ReadonlySet<string> {
-  const tree = sectionTree(shop);
-  const way = wayToCollector(tree, tree.position.get(into) ?? -1);
-  const wye = way.findIndex((at) => (tree.inlets[at]?.length ?? 0) > 1);
-  return new Set(way.slice(0, wye).flatMap((at) => shop.sections[at]?.id ?? []));
+/**
+ * Takes a section out with everything upstream of it, its drops out of every gate set, and with it
+ * the pipe downstream that no other air uses. Nothing happens where no drop would be left.
+ *
+ * @param id - id of the section
+ * @returns the edit
+ */
+export function removeBranch(id: string): ShopEdit {
+  return (shop) => {
+    const tree = sectionTree(shop);
+    const way = wayToCollector(tree, shop.sections.indexOf(sectionWith(shop, id)));
+    const root = way.find((at) => (tree.inlets[tree.into[at] ?? -1]?.length ?? 0) > 1);
+    if (root === undefined) return shop;
+    const gone = new Set(branchUpstream(tree, root).map((at) => shop.sections[at]?.id));
+    const drops = shop.drops.filter((drop) => !gone.has(drop.into));
+    const left = new Set(drops.map((drop) => drop.id));
+    return tidyJoins({
+      ...shop,
+      sections: shop.sections.filter((section) => !gone.has(section.id)),
+      drops,
+      gateSets: shop.gateSets.map((set) =>
+        set.open.every((each) => left.has(each))
+          ? set
+          : { ...set, open: set.open.filter((each) => left.has(each)) },
+      ),
+    });
+  };
 }

@@ -3,8 +3,10 @@
 
 import type { Section, SectionJoin } from '../schema/section-schema.ts';
 import { type SectionTree, sectionTree } from '../section-tree.ts';
+import { isStraight } from '../straight-run.ts';
 import { changed, type ShopEdit } from './change.ts';
 
+const STRAIGHT: SectionJoin = { kind: 'momentum', angle: 0 };
 /** The usual wye of shop practice [deg]. */
 const USUAL_ANGLE = 45;
 /** The fixed branch factor of shop practice for 45 degrees, on the branch's velocity pressure [-]. */
@@ -39,6 +41,39 @@ export function joinLike(model: SectionJoin, join: SectionJoin | undefined): Sec
   return { kind: 'fixed', coefficient: straight ? 0 : USUAL_FACTOR, of: 'own' };
 }
 
+/** Sections of which some make room for another inlet, and how that one joins. */
+export interface RoomForInlet {
+  readonly sections: readonly Section[];
+  readonly join: SectionJoin;
+}
+
+/**
+ * Makes room for one more inlet of a section. A pipe that came in alone becomes the straight run of
+ * the new wye, and no wye gets a second one: what would be that joins at the usual angle.
+ *
+ * @param sections - the sections, of which at least one empties into that section
+ * @param into - id of the section
+ * @param join - how the new inlet is to join; undefined for the usual way
+ * @returns the sections with joins, and the join in the manner of this wye
+ */
+export function roomForInlet(
+  sections: readonly Section[],
+  into: string,
+  join: SectionJoin | undefined,
+): RoomForInlet {
+  const inlets = sections.filter((section) => section.into === into);
+  const model = inlets[0]?.join ?? join ?? STRAIGHT;
+  const straight = joinLike(model, STRAIGHT);
+  const joined = sections.map((section) =>
+    section.into === into ? changed(section, { join: section.join ?? straight }) : section,
+  );
+  const hasStraight = joined.some(
+    (each) => each.into === into && each.join && isStraight(each.join),
+  );
+  const wish = join && hasStraight && isStraight(join) ? undefined : join;
+  return { sections: joined, join: joinLike(model, wish) };
+}
+
 function tidied(
   section: Section,
   at: number,
@@ -54,8 +89,4 @@ function tidied(
   // Where no inlet says anything yet, the first is the straight run.
   const own = section.join ?? (joins.length === 0 && inlets[0] === at ? model : undefined);
   return changed(section, { join: joinLike(model, own), transition: undefined });
-}
-
-function isStraight(join: SectionJoin): boolean {
-  return join.kind === 'momentum' ? join.angle === 0 : join.coefficient === 0;
 }

@@ -30,13 +30,20 @@ import {
   setCarryingRange,
   setCollector,
 } from '../../../../src/shop/edits/edit-shop.ts';
+import { duplicateBranch } from '../../../../src/shop/edits/duplicate-branch.ts';
 import { freshId } from '../../../../src/shop/edits/fresh-id.ts';
 import {
   insertDownstream,
   insertUpstream,
   splitSection,
 } from '../../../../src/shop/edits/insert-section.ts';
-import { removeDrop, removeSection } from '../../../../src/shop/edits/remove-part.ts';
+import { moveBranch, moveBranchOnto } from '../../../../src/shop/edits/move-branch.ts';
+import { removeBranch, removeDrop, removeSection } from '../../../../src/shop/edits/remove-part.ts';
+import {
+  moveAmongBranches,
+  moveDropInList,
+  swapWithUpstream,
+} from '../../../../src/shop/edits/reorder.ts';
 import { tidyJoins } from '../../../../src/shop/edits/tidy-joins.ts';
 import { openTravel } from '../../../../src/shop/gate-state.ts';
 import { openShop } from '../../../../src/shop/open-shop.ts';
@@ -113,6 +120,20 @@ const EDITS: Readonly<Record<string, (shop: Shop, draw: Draw) => ShopEdit>> = {
   branchOff: (s, d) => branchOff(sectionAt(s, d.part), d.fraction, newId(s), branchFor(s, d)),
   removeSection: (s, d) => removeSection(sectionAt(s, d.part)),
   removeDrop: (s, d) => removeDrop(dropAt(s, d.part)),
+  removeBranch: (s, d) => removeBranch(sectionAt(s, d.part)),
+  // Doubling the whole shop again and again would only cost time.
+  duplicateBranch: (s, d) =>
+    s.sections.length > 40 ? (shop) => shop : duplicateBranch(sectionAt(s, d.part)),
+  moveBranch: (s, d) => moveBranch(sectionAt(s, d.part), sectionAt(s, d.other)),
+  moveBranchOnto: (s, d) =>
+    moveBranchOnto(sectionAt(s, d.part), sectionAt(s, d.other), d.fraction, newId(s)),
+  swapWithUpstream: (s, d) => swapWithUpstream(sectionAt(s, d.part)),
+  moveAmongBranches: (s, d) => {
+    // Few wyes have more than one branch: the first place from here on where there is an order.
+    const edits = s.sections.map((_, i) => moveAmongBranches(sectionAt(s, d.part + i), 1));
+    return edits.find((edit) => edit(s) !== s) ?? moveAmongBranches(sectionAt(s, 0), -1);
+  },
+  moveDropInList: (s, d) => moveDropInList(dropAt(s, d.part), d.other % 2 ? 1 : -1),
   saveGateSet: (s, d) =>
     saveGateSet({
       id: `set-${d.other % 3}`,
