@@ -166,6 +166,12 @@ export class Session {
     if (state) this.#tried.value = addTried(this.#tried.peek(), state);
   }
 
+  /** Forgets the states tried, but for the present one. */
+  clearTrail(): void {
+    this.#tried.value = [];
+    this.rest();
+  }
+
   /** Changes the document and lets the gates follow its drops. */
   #change(change: () => void): void {
     const before = this.shop.peek();

@@ -6,10 +6,13 @@ import { plotExtent } from '../../plot/plot-extent.ts';
 import { travelsOf } from '../../state/gate-positions.ts';
 import { systemKnots } from '../../state/plot-view.ts';
 import type { Session } from '../../state/session.ts';
-import { isSamePlace } from '../../state/trail.ts';
+import { isSamePlace, markedStates } from '../../state/trail.ts';
 import '../operating-plot/operating-plot.ts';
 import { SessionController } from '../session-controller.ts';
 import { baseStyles } from '../styles/base.styles.ts';
+
+/** More states than this would crowd the plot. */
+const MOST_MARKED = 8;
 
 /** @element dc-plot-panel */
 @customElement('dc-plot-panel')
@@ -59,7 +62,7 @@ function readPlot(session: Session) {
     system: systemKnots(model, travels, report, extent.flow, extent.pressure),
     point,
     others,
-    trail: session.trail.value.filter((tried) => !point || !isSamePlace(tried, point)),
+    trail: markedStates(session.trail.value, point, MOST_MARKED),
     instead: session.report.value.outcome,
   };
 }

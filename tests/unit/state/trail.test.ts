@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { modelOf } from '../../../src/shop/shop-model.ts';
 import { stateReport } from '../../../src/shop/state-report.ts';
-import { addTried, isSamePlace, triedState } from '../../../src/state/trail.ts';
+import { addTried, isSamePlace, markedStates, triedState } from '../../../src/state/trail.ts';
 import { travelsOf } from '../../../src/state/gate-positions.ts';
 import { demoShop } from './demo-shop.ts';
 
@@ -22,21 +22,51 @@ describe('the trail', () => {
     expect(tried()).toBeUndefined();
   });
 
-  it('holds eight states at most, the latest last', () => {
-    const many = Array.from({ length: 12 }, (_, i) => ({
-      name: `${i}`,
-      flow: 0.1 * 1.1 ** i,
-      suction: 1000,
+  it('remembers all that was open, the slowest pipe and the gravest verdict', () => {
+    const state = tried('lathe', 'planer')!;
+    const { drops } = stateReport(
       model,
-    }));
-    const trail = many.reduce<ReturnType<typeof addTried>>(addTried, []);
-    expect(trail.map(({ name }) => name)).toEqual(['4', '5', '6', '7', '8', '9', '10', '11']);
+      travelsOf(
+        shop.drops,
+        new Map([
+          ['lathe', 1],
+          ['planer', 1],
+        ]),
+      ),
+    );
+    const open = drops.filter(({ travel }) => travel > 0);
+    expect(state.gates.map(({ name }) => name).toSorted()).toEqual(['Lathe', 'Thickness planer']);
+    expect(state.slowest.velocity).toBe(Math.min(...open.map(({ slowest }) => slowest.velocity)));
+    const gravest = open.some(({ verdict }) => verdict === 'settles') ? 'settles' : 'short';
+    expect(state.verdict).toBe(gravest);
   });
 
-  it('takes two states at one place of the page for one', () => {
-    expect(isSamePlace({ flow: 0.5 }, { flow: 0.501 })).toBe(true);
-    expect(isSamePlace({ flow: 0.5 }, { flow: 0.51 })).toBe(false);
+  it('holds forty states at most, the latest last', () => {
+    const one = tried('lathe')!;
+    const many = Array.from({ length: 44 }, (_, i) => ({
+      ...one,
+      gates: [{ name: 'Lathe', travel: (i + 1) / 44 }],
+      flow: i,
+    }));
+    const trail = many.reduce<ReturnType<typeof addTried>>(addTried, []);
+    expect(trail).toHaveLength(40);
+    expect([trail[0]!.flow, trail.at(-1)!.flow]).toEqual([4, 43]);
+  });
+
+  it('takes the same gates for the same state', () => {
     const [first, second] = [tried('lathe')!, { ...tried('lathe')!, name: 'again' }];
     expect(addTried([first], second)).toEqual([second]);
+    expect(addTried([first], tried('jointer')!)).toHaveLength(2);
+  });
+
+  it('marks each place of the page once, and none under the point', () => {
+    expect(isSamePlace({ flow: 0.5 }, { flow: 0.501 })).toBe(true);
+    expect(isSamePlace({ flow: 0.5 }, { flow: 0.51 })).toBe(false);
+    const one = tried('lathe')!;
+    const trail = [0.3, 0.4, 0.4001, 0.5, 0.6].map((flow) => ({ ...one, flow }));
+    const marked = (point: number, most: number) =>
+      markedStates(trail, { flow: point }, most).map(({ flow }) => flow);
+    expect(marked(0.6, 8)).toEqual([0.3, 0.4001, 0.5]);
+    expect(marked(0.7, 2)).toEqual([0.5, 0.6]);
   });
 });
