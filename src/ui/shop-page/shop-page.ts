@@ -13,6 +13,7 @@ import '../cautions/cautions.ts';
 import type { DropGateEvent } from '../drop-row/drop-gate-event.ts';
 import type { GateSetEvent } from '../drop-list/gate-set-event.ts';
 import '../drops-panel/drops-panel.ts';
+import '../history-buttons/history-buttons.ts';
 import '../plot-panel/plot-panel.ts';
 import '../run-panel/run-panel.ts';
 import { sessionContext } from '../session-context.ts';
@@ -57,6 +58,7 @@ export class ShopPage extends LitElement {
     return html`<header>
         <h1>${words.name}</h1>
         <p class="product">Dropcurve</p>
+        <dc-history-buttons></dc-history-buttons>
         <dc-unit-switch
           .units=${words.units}
           @dc-units=${(event: UnitsEvent) => this.#onUnits(event)}
