@@ -6,7 +6,7 @@ import { pchip } from '../../src/math/pchip.ts';
 import type { Random } from './random-tree.ts';
 
 /**
- * Points above and below the system curve at random, from 1 to 50 % off, the last one below. Two
+ * Points above and below the system curve at random, from 1 to 50 % off; the last stretch falls. Two
  * neighbours that both lie a little below may meet it between them too, since it sags there.
  */
 export function windingCurve(
@@ -19,9 +19,10 @@ export function windingCurve(
   const highest = suctionAt(reach);
   const pressures = flows.map((flow, i) => {
     if (i === 0) return highest * 0.5 * random();
-    const side = i < count - 1 && random() < 0.5 ? 1 : -1;
+    const side = random() < 0.5 ? 1 : -1;
     return suctionAt(flow) * (1 + side * 0.01 * 50 ** random());
   });
+  pressures[count - 1] = pressures[count - 2]! * random();
   const flowScale = 0.8 + 0.4 * random();
   const pressureScale = 0.8 + 0.4 * random();
   const quadratic = random() < 0.5 ? 0 : 0.3 * random() * (highest / reach ** 2);

@@ -10,7 +10,7 @@ import { randomGates, randomTree, seededRandom } from '../../setup/random-tree.t
 import { windingCurve } from '../../setup/winding-curve.ts';
 
 const AIR = { density: 1.2, viscosity: 1.81e-5, pressure: 101_325 };
-const CASES = 250;
+const CASES = 400;
 const SCAN = 4000;
 
 interface Ducts {
