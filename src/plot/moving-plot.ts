@@ -83,7 +83,7 @@ export function movingPlot(ruled: RuledPlot, parts: MovingParts): MovingPlot {
     strokes: [...ruled.collector.strokes.all, ...systemStrokes],
     boxes,
   };
-  const page = { ...frame.inner, top: 4, right: ruled.size.width - 2 };
+  const page = { ...frame.inner, right: ruled.size.width - 2 };
   const keep = (box: Box | undefined) => {
     if (box) boxes.push(box);
     return box;

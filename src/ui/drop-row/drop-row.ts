@@ -7,6 +7,7 @@ import type { GateMoveEvent } from '../gate/gate-move-event.ts';
 import { gateWords } from '../gate/gate-words.ts';
 import '../gate/gate.ts';
 import { quantity, quantityStyles, type Shown } from '../quantity.ts';
+import { sameView } from '../same-view.ts';
 import '../speed-scale/speed-scale.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { buttonStyles } from '../styles/button.styles.ts';
@@ -25,7 +26,8 @@ import { dropRowStyles } from './drop-row.styles.ts';
 export class DropRow extends LitElement {
   static override styles = [baseStyles, buttonStyles, quantityStyles, dropRowStyles];
 
-  @property({ attribute: false }) drop: DropView | undefined;
+  @property({ attribute: false, hasChanged: (next, before) => !sameView(next, before) })
+  drop: DropView | undefined;
 
   protected override render(): TemplateResult {
     const { drop } = this;

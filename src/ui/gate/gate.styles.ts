@@ -3,6 +3,7 @@ import { css } from 'lit';
 export const gateStyles = css`
   :host {
     display: inline-block;
+    contain: size layout;
     inline-size: 116px;
     block-size: 44px;
   }

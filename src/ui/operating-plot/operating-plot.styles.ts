@@ -3,6 +3,7 @@ import { css } from 'lit';
 export const operatingPlotStyles = css`
   :host {
     display: block;
+    contain: size layout;
     position: relative;
     block-size: 100%;
     min-block-size: 160px;

@@ -7,16 +7,18 @@
 
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import type { PlotTable, TableColumn } from '../../plot/plot-table.ts';
+import type { PlotTable } from '../../plot/plot-table.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { buttonStyles } from '../styles/button.styles.ts';
+import { figureTable } from './figure-table.ts';
+import { figureTableStyles } from './figure-table.styles.ts';
 import { plotToolsStyles } from './plot-tools.styles.ts';
 import type { PictureKind } from './save-picture.ts';
 
 /** @element dc-plot-tools */
 @customElement('dc-plot-tools')
 export class PlotTools extends LitElement {
-  static override styles = [baseStyles, buttonStyles, plotToolsStyles];
+  static override styles = [baseStyles, buttonStyles, figureTableStyles, plotToolsStyles];
 
   /** What the plot is called, such as "operating plot". */
   @property() label = 'plot';
@@ -37,7 +39,7 @@ export class PlotTools extends LitElement {
   protected override render(): TemplateResult {
     return html`<details @toggle=${(event: Event) => this.#onToggle(event)}>
         <summary>Figures<span class="for-ears"> of the ${this.label}, as a table</span></summary>
-        ${this.isOpen && this.table ? figures(this.table()) : nothing}
+        ${this.isOpen && this.table ? figureTable(this.table()) : nothing}
       </details>
       <div class="save" role="group" aria-label="Save the ${this.label} as a picture">
         ${this.#saveButton('svg', 'SVG')}${this.#saveButton('png', 'PNG')}
@@ -64,35 +66,6 @@ export class PlotTools extends LitElement {
     const { savePicture } = await import('./save-picture.ts');
     await savePicture(picture, kind, this.file);
   }
-}
-
-function figures({ caption, columns, rows }: PlotTable): TemplateResult {
-  const kind = ({ unit }: TableColumn | undefined = { name: '' }) =>
-    unit === undefined ? 'words' : 'number';
-  return html`<div class="scroll" role="region" aria-label=${caption} tabindex="0">
-    <table>
-      <caption>
-        ${caption}
-      </caption>
-      <thead>
-        <tr>
-          ${columns.map(
-            (column) => html`<th scope="col" class=${kind(column)}>
-              ${column.name}${column.unit === undefined ? nothing : html` <span class="unit">${column.unit}</span>`}
-            </th>`,
-          )}
-        </tr>
-      </thead>
-      <tbody>
-        ${rows.map(
-          ([head, ...cells]) => html`<tr>
-            <th scope="row">${head}</th>
-            ${cells.map((cell, i) => html`<td class=${kind(columns[i + 1])}>${cell}</td>`)}
-          </tr>`,
-        )}
-      </tbody>
-    </table>
-  </div>`;
 }
 
 declare global {

@@ -29,6 +29,11 @@ export class PlotPanel extends LitElement {
 
   readonly #session = new SessionController(this, readPlot);
 
+  /** The plot's picture, to be saved. */
+  get picture(): SVGSVGElement | null | undefined {
+    return this.renderRoot.querySelector('dc-operating-plot')?.picture;
+  }
+
   protected override render(): TemplateResult {
     const view = this.#session.value;
     if (!view) return html`${nothing}`;

@@ -2,6 +2,7 @@
 // slides the blades over, so that the point is seen to travel along the curve.
 
 import { positionsBetween } from '../../state/gate-positions.ts';
+import type { GatePace } from '../gate-play/gates-event.ts';
 import type { Session } from '../../state/session.ts';
 
 /** How long a slide lasts [ms]. */
@@ -35,8 +36,14 @@ export class GateMotion {
     this.#session.rest();
   }
 
-  /** Slides the gates from where they are shown to where they are to stand. */
-  slide(): void {
+  /**
+   * Slides the gates from where they are shown to where they are to stand.
+   *
+   * @param pace - as after a click, or evenly over some time [ms]
+   */
+  slide(pace: GatePace = 'usual'): void {
+    const time = pace === 'usual' ? SLIDE : pace.evenly;
+    const eased = pace === 'usual' ? easeOut : evenly;
     this.stop();
     const session = this.#session;
     const from = session.shownGates.peek();
@@ -50,7 +57,7 @@ export class GateMotion {
     }
     const begin = performance.now();
     const step = (now: number) => {
-      const part = Math.min(1, Math.max(0, (now - begin) / SLIDE));
+      const part = Math.min(1, Math.max(0, (now - begin) / time));
       if (part === 1) {
         arrive();
         return;
@@ -71,6 +78,10 @@ export class GateMotion {
     this.#drag = undefined;
     if (drag) this.#session.dragGate(drag.drop, drag.travel);
   }
+}
+
+function evenly(part: number): number {
+  return part;
 }
 
 /** Fast at first, then settling, without a bounce. */

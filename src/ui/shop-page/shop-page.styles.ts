@@ -35,8 +35,9 @@ export const shopPageStyles = css`
     grid-template-areas:
       'sentence sentence'
       'plot drops'
+      'foot drops'
       'run drops';
-    grid-template-rows: auto 384px minmax(260px, 1fr);
+    grid-template-rows: auto 384px auto minmax(260px, 1fr);
     row-gap: 4px;
     column-gap: 40px;
   }
@@ -59,6 +60,10 @@ export const shopPageStyles = css`
 
   dc-plot-panel {
     grid-area: plot;
+  }
+
+  dc-plot-foot-panel {
+    grid-area: foot;
   }
 
   dc-drops-panel {

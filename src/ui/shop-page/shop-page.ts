@@ -14,6 +14,8 @@ import type { DropGateEvent } from '../drop-row/drop-gate-event.ts';
 import type { GateSetEvent } from '../drop-list/gate-set-event.ts';
 import '../drops-panel/drops-panel.ts';
 import '../history-buttons/history-buttons.ts';
+import type { GatesEvent } from '../gate-play/gates-event.ts';
+import '../plot-foot-panel/plot-foot-panel.ts';
 import '../plot-panel/plot-panel.ts';
 import '../run-panel/run-panel.ts';
 import { sessionContext } from '../session-context.ts';
@@ -67,11 +69,14 @@ export class ShopPage extends LitElement {
       <main
         @dc-drop-gate=${(event: DropGateEvent) => this.#onGate(event)}
         @dc-gate-set=${(event: GateSetEvent) => this.#onSet(event)}
+        @dc-gates=${(event: GatesEvent) => this.#onGates(event)}
+        @dc-clear-trail=${() => this.session?.clearTrail()}
       >
         <div class="stage">
           <p class="sentence">${words.sentence}</p>
           <dc-plot-panel></dc-plot-panel>
         </div>
+        <dc-plot-foot-panel .picture=${this.#operatingPicture}></dc-plot-foot-panel>
         <dc-drops-panel></dc-drops-panel>
         <dc-run-panel></dc-run-panel>
       </main>
@@ -81,6 +86,9 @@ export class ShopPage extends LitElement {
       </footer>
       <dc-announcer .text=${words.sentence}></dc-announcer>`;
   }
+
+  readonly #operatingPicture = (): SVGSVGElement | null | undefined =>
+    this.renderRoot.querySelector('dc-plot-panel')?.picture;
 
   #onUnits({ units }: UnitsEvent): void {
     if (this.session) this.session.units.value = units;
@@ -107,6 +115,11 @@ export class ShopPage extends LitElement {
       }
     }
     this.#motion?.slide();
+  }
+
+  #onGates({ gates, pace }: GatesEvent): void {
+    this.session?.moveGates(gates);
+    this.#motion?.slide(pace);
   }
 
   #onSet({ open }: GateSetEvent): void {

@@ -3,6 +3,7 @@ import { css } from 'lit';
 export const speedScaleStyles = css`
   :host {
     display: block;
+    contain: size layout;
     block-size: 26px;
     min-inline-size: 96px;
   }

@@ -36,5 +36,6 @@ export const baseStyles = css`
   svg text {
     font-family: inherit;
     font-variant-numeric: tabular-nums;
+    text-rendering: geometricPrecision;
   }
 `;

@@ -1,0 +1,26 @@
+import { css } from 'lit';
+
+export const gatePlayStyles = css`
+  :host {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: center;
+    column-gap: 4px;
+    min-inline-size: 0;
+    margin-inline-start: -6px;
+  }
+
+  p {
+    margin: 0 6px;
+    color: var(--dc-ink-soft);
+    font-size: var(--dc-small);
+    line-height: 18px;
+    font-variant-numeric: tabular-nums;
+  }
+
+  @media print {
+    :host {
+      display: none;
+    }
+  }
+`;

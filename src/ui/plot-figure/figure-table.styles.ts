@@ -1,0 +1,85 @@
+// A table of figures, and the disclosure that it is folded in.
+
+import { css } from 'lit';
+
+export const figureTableStyles = css`
+  summary {
+    display: inline-flex;
+    align-items: center;
+    min-block-size: 44px;
+    font-size: var(--dc-small);
+    cursor: pointer;
+    touch-action: manipulation;
+  }
+
+  summary::before {
+    content: '';
+    inline-size: 6px;
+    block-size: 6px;
+    margin-inline: 2px 10px;
+    border: solid var(--dc-ink-soft);
+    border-width: 0 1.5px 1.5px 0;
+    rotate: -45deg;
+  }
+
+  details[open] > summary::before {
+    rotate: 45deg;
+    translate: 0 -2px;
+  }
+
+  .scroll {
+    max-inline-size: 100%;
+    overflow-x: auto;
+  }
+
+  table {
+    border-collapse: collapse;
+    font-size: var(--dc-small);
+    font-variant-numeric: tabular-nums;
+    line-height: 20px;
+  }
+
+  caption {
+    padding-block-end: 4px;
+    color: var(--dc-ink-soft);
+    text-align: start;
+  }
+
+  th,
+  td {
+    padding: 2px 20px 2px 0;
+    border-block-end: 1px solid var(--dc-rule);
+    font-weight: 400;
+    text-align: end;
+    vertical-align: baseline;
+  }
+
+  th:first-child,
+  .words {
+    text-align: start;
+  }
+
+  thead th {
+    border-block-end-color: var(--dc-rule-strong);
+    vertical-align: bottom;
+  }
+
+  .unit {
+    display: block;
+    color: var(--dc-ink-soft);
+  }
+
+  @media print {
+    details:not([open]) {
+      display: none;
+    }
+
+    .scroll {
+      overflow: visible;
+    }
+
+    tr {
+      break-inside: avoid;
+    }
+  }
+`;
