@@ -62,7 +62,7 @@ export class GateMotion {
         arrive();
         return;
       }
-      session.showGates(positionsBetween(from, session.gates.peek(), easeOut(part)));
+      session.showGates(positionsBetween(from, session.gates.peek(), eased(part)));
       this.#frame = requestAnimationFrame(step);
     };
     this.#frame = requestAnimationFrame(step);
