@@ -12,6 +12,11 @@ import gates from '../../shared/gates.json' with { type: 'json' };
 import { valueAt } from '../math/hermite.ts';
 import { pchip } from '../math/pchip.ts';
 
+/** Effective leak of a shop-made gate, over the pipe's area (common practice, no source) [-] */
+export const USUAL_LEAK = 0.005;
+/** What the slot of an open gate costs (from memory, unverified) [-] */
+export const USUAL_SLOT_LOSS = 0.1;
+
 /** Area of the jet over that of the pipe, shut to open; nearly a straight line. */
 const JET = pchip(
   [0, ...gates.rows.map(({ travel }) => travel), 1],
@@ -47,7 +52,11 @@ export function gateOpenArea(travel: number): number {
  * gateCoefficient(1, 0.005, 0.1); // => 0.1
  * gateCoefficient(0, 0.005, 0); // => 39601
  */
-export function gateCoefficient(travel: number, leak = 0.005, slotLoss = 0.1): number {
+export function gateCoefficient(
+  travel: number,
+  leak = USUAL_LEAK,
+  slotLoss = USUAL_SLOT_LOSS,
+): number {
   checkFraction('travel', travel);
   checkFraction('leak', leak);
   if (leak === 0) throw new RangeError('leak must be above 0: no gate is ever quite shut');

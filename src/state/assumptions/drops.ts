@@ -1,6 +1,7 @@
 // What is assumed of hoods, gates and what each machine needs.
 
 import carrying from '../../../shared/carrying-ranges.json' with { type: 'json' };
+import { USUAL_LEAK } from '../../duct/blast-gate.ts';
 import { findHood } from '../../duct/hood.ts';
 import { provenanceOf } from '../../duct/provenance.ts';
 import { findMachine } from '../../shop/machine-flow.ts';
@@ -9,8 +10,7 @@ import type { Shop } from '../../shop/schema/shop-schema.ts';
 import { formatQuantity } from '../../units/format.ts';
 import type { Quantity, UnitSystem } from '../../units/quantity.ts';
 import { type Assumption, eachOnce, entered, sourced } from './assumption.ts';
-
-const USUAL_LEAK = 0.005;
+import { LEAK_SOURCE } from './known-sources.ts';
 
 /**
  * What is assumed of hoods and gates.
@@ -37,10 +37,7 @@ export function assumedHoods(drops: readonly Drop[], system: UnitSystem): Assump
     ...eachOnce(
       leaks.map((leak) =>
         leak === USUAL_LEAK
-          ? sourced('A shut gate leaks', `${show('fraction', leak)} of its area`, {
-              citation: '',
-              status: 'common practice, no source',
-            })
+          ? sourced('A shut gate leaks', `${show('fraction', leak)} of its area`, LEAK_SOURCE)
           : entered('A shut gate leaks', `${show('fraction', leak)} of its area`),
       ),
     ),
