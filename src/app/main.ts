@@ -13,6 +13,7 @@ if (opened.kind === 'refused') {
 const { shop } = opened;
 const firstOpen = shop.gateSets[0]?.open ?? shop.drops.slice(0, 1).map(({ id }) => id);
 
+document.title = `${shop.name} · Dropcurve`;
 const page = document.createElement('dc-shop-page');
 page.session = new Session(shop, firstOpen, usualUnits(navigator.language));
 document.body.append(page);

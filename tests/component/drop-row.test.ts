@@ -74,6 +74,12 @@ describe('a drop’s row', () => {
     ]);
   });
 
+  it('takes a tap on the gate for a press', async () => {
+    const wishes = heard(await placeRow(planer), 'dc-drop-gate');
+    await slider('Gate, Thickness planer').click();
+    expect(wishes.map(({ wish }) => wish)).toEqual([{ kind: 'shut' }]);
+  });
+
   it('passes the gate’s moves on with the drop they belong to', async () => {
     const wishes = heard(await placeRow(planer), 'dc-drop-gate');
     (slider('Gate, Thickness planer').element() as HTMLElement).focus();

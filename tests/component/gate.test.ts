@@ -74,6 +74,31 @@ describe('a gate', () => {
     expect(moves.map(({ move }) => move)).toEqual(['drag', 'drag', 'drag', 'rest']);
   });
 
+  it('asks for the other end when tapped', async () => {
+    const gate = await placeGate(0);
+    const moves = heard(gate, 'dc-gate-move');
+    await slider('Gate, Planer').click();
+    gate.travel = 0.4;
+    await drawn();
+    await slider('Gate, Planer').click();
+    expect(moves.map(({ travel, move }) => [travel, move])).toEqual([
+      [1, 'tap'],
+      [0, 'tap'],
+    ]);
+  });
+
+  it('is put back when the page scrolls under the finger', async () => {
+    const gate = await placeGate(0.25);
+    const moves = heard(gate, 'dc-gate-move');
+    const target = slider('Gate, Planer').element();
+    target.setPointerCapture = () => {};
+    const init = { bubbles: true, pointerId: 1, clientY: 0 };
+    target.dispatchEvent(new PointerEvent('pointerdown', { ...init, clientX: 100 }));
+    target.dispatchEvent(new PointerEvent('pointermove', { ...init, clientX: 109 }));
+    target.dispatchEvent(new PointerEvent('pointercancel', init));
+    expect(moves.map(({ travel }) => travel)).toEqual([0.5, 0.25]);
+  });
+
   it('is put back by Escape during a drag', async () => {
     const gate = await placeGate(0.25);
     const moves = heard(gate, 'dc-gate-move');

@@ -4,11 +4,11 @@ import { DcEvent } from '../dc-event.ts';
 import type { GateMove } from '../gate/gate-move-event.ts';
 
 /**
- * Either a new travel, 0 shut to 1 drawn right out [-], and how the hand moved it; or a button:
+ * Either a new travel, 0 shut to 1 drawn right out [-], and how it got there; or a press:
  * open it, shut it, or open only this one.
  */
 export type GateWish =
-  | { readonly kind: 'travel'; readonly travel: number; readonly move: GateMove }
+  | { readonly kind: 'travel'; readonly travel: number; readonly move: Exclude<GateMove, 'tap'> }
   | { readonly kind: 'open' | 'shut' | 'only' };
 
 export class DropGateEvent extends DcEvent {

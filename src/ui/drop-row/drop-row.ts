@@ -97,7 +97,9 @@ export class DropRow extends LitElement {
 
   #onMove(event: GateMoveEvent): void {
     event.stopPropagation();
-    this.#wish({ kind: 'travel', travel: event.travel, move: event.move });
+    const { travel, move } = event;
+    if (move === 'tap') this.#wish({ kind: travel > 0 ? 'open' : 'shut' });
+    else this.#wish({ kind: 'travel', travel, move });
   }
 
   #wish(wish: GateWish): void {

@@ -8,6 +8,7 @@ import type { Session } from '../../state/session.ts';
 import '../drop-list/drop-list.ts';
 import { SessionController } from '../session-controller.ts';
 import { baseStyles } from '../styles/base.styles.ts';
+import '../words-key/words-key.ts';
 
 /** @element dc-drops-panel */
 @customElement('dc-drops-panel')
@@ -27,7 +28,8 @@ export class DropsPanel extends LitElement {
   protected override render(): TemplateResult {
     const view = this.#session.value;
     if (!view) return html`${nothing}`;
-    return html`<dc-drop-list .drops=${view.drops} .sets=${view.sets}></dc-drop-list>`;
+    return html`<dc-drop-list .drops=${view.drops} .sets=${view.sets}></dc-drop-list>
+      <dc-words-key .range=${view.range} .units=${view.units}></dc-words-key>`;
   }
 }
 
@@ -35,6 +37,8 @@ function readDrops(session: Session) {
   const shop = session.shop.value;
   const report = session.report.value;
   return {
+    range: shop.carryingRange,
+    units: session.units.value,
     drops: dropViews(shop, session.shownReport.value, report, session.units.value),
     sets: shop.gateSets.map(({ name, open }) => ({
       name,

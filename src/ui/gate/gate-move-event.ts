@@ -3,10 +3,10 @@
 import { DcEvent } from '../dc-event.ts';
 
 /**
- * How the blade came where it is: `drag` follows the hand, `step` is a key or a click, `rest` ends
- * a drag.
+ * How the blade comes where it is: `drag` follows the hand and `rest` ends that, `step` is a key,
+ * and a `tap` asks for the other end without saying how to get there.
  */
-export type GateMove = 'drag' | 'step' | 'rest';
+export type GateMove = 'drag' | 'rest' | 'step' | 'tap';
 
 export class GateMoveEvent extends DcEvent {
   static readonly type = 'dc-gate-move';

@@ -13,7 +13,7 @@ export const gateStyles = css`
     inline-size: 116px;
     block-size: 44px;
     cursor: ew-resize;
-    touch-action: none;
+    touch-action: pan-y;
     user-select: none;
     -webkit-user-select: none;
     -webkit-tap-highlight-color: transparent;

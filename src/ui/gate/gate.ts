@@ -10,6 +10,8 @@ import { gateWords } from './gate-words.ts';
 
 /** Diameter of the bore, which is also how far the blade travels [px]. */
 const BORE = 36;
+/** A hand that moves less has tapped [px]. */
+const TAP_ROOM = 3;
 const STEP = 0.01;
 const LONG_STEP = 0.1;
 
@@ -25,11 +27,21 @@ const KEY_STEPS: Readonly<Record<string, number>> = {
   End: Number.POSITIVE_INFINITY,
 };
 
+interface Drag {
+  readonly pointer: number;
+  /** Where it began [px], and with which travel [-]. */
+  readonly startX: number;
+  readonly startTravel: number;
+  /** Whether the hand has left the place where it came down. */
+  readonly moved: boolean;
+}
+
 /**
  * A gate that is dragged, stepped by keys, or set by its `travel`.
  *
- * Arrows move it by 1 %, with Shift or by Page keys by 10 %, Home shuts it, End draws it right out;
- * Escape during a drag puts it back.
+ * Arrows move it by 1 %, with Shift or by Page keys by 10 %, Home shuts it, End draws it right out.
+ * A tap asks for the other end. Escape during a drag puts it back, and so does the page when it
+ * scrolls under the finger instead.
  *
  * @element dc-gate
  * @fires dc-gate-move - the blade was moved; carries travel and how
@@ -43,7 +55,7 @@ export class Gate extends LitElement {
   /** 0 shut to 1 drawn right out [-]. */
   @property({ type: Number }) travel = 0;
 
-  #drag: { pointer: number; startX: number; startTravel: number } | undefined;
+  #drag: Drag | undefined;
 
   protected override render(): TemplateResult {
     const shift = Math.round(this.travel * BORE * 100) / 100;
@@ -61,8 +73,8 @@ export class Gate extends LitElement {
       @pointerdown=${(event: PointerEvent) => this.#onPointerDown(event)}
       @pointermove=${(event: PointerEvent) => this.#onPointerMove(event)}
       @pointerup=${(event: PointerEvent) => this.#onPointerEnd(event)}
-      @pointercancel=${(event: PointerEvent) => this.#onPointerEnd(event)}
-      @lostpointercapture=${(event: PointerEvent) => this.#onPointerEnd(event)}
+      @pointercancel=${() => this.#putBack()}
+      @lostpointercapture=${() => this.#putBack()}
     >
       <svg width="116" height="44" viewBox="0 0 116 44" aria-hidden="true">
         <path class="rails" d="M2,1H84M2,43H84" />
@@ -78,9 +90,7 @@ export class Gate extends LitElement {
 
   #onKey(event: KeyboardEvent): void {
     if (event.key === 'Escape' && this.#drag) {
-      const { startTravel } = this.#drag;
-      this.#drag = undefined;
-      this.#send(startTravel, 'rest');
+      this.#putBack();
       return;
     }
     const step = KEY_STEPS[event.key];
@@ -94,19 +104,36 @@ export class Gate extends LitElement {
     if (event.button !== 0 || this.#drag) return;
     const target = event.currentTarget as HTMLElement;
     target.setPointerCapture(event.pointerId);
-    this.#drag = { pointer: event.pointerId, startX: event.clientX, startTravel: this.travel };
+    this.#drag = {
+      pointer: event.pointerId,
+      startX: event.clientX,
+      startTravel: this.travel,
+      moved: false,
+    };
   }
 
   #onPointerMove(event: PointerEvent): void {
     if (this.#drag?.pointer !== event.pointerId) return;
-    const { startX, startTravel } = this.#drag;
-    this.#send(startTravel + (event.clientX - startX) / BORE, 'drag');
+    const { startX, startTravel, moved } = this.#drag;
+    const way = event.clientX - startX;
+    if (!moved && Math.abs(way) < TAP_ROOM) return;
+    this.#drag = { ...this.#drag, moved: true };
+    this.#send(startTravel + way / BORE, 'drag');
   }
 
   #onPointerEnd(event: PointerEvent): void {
     if (this.#drag?.pointer !== event.pointerId) return;
+    const { moved } = this.#drag;
     this.#drag = undefined;
-    this.#send(this.travel, 'rest');
+    if (moved) this.#send(this.travel, 'rest');
+    else this.dispatchEvent(new GateMoveEvent(this.travel > 0 ? 0 : 1, 'tap'));
+  }
+
+  #putBack(): void {
+    if (!this.#drag) return;
+    const { startTravel } = this.#drag;
+    this.#drag = undefined;
+    this.#send(startTravel, 'rest');
   }
 
   #send(wanted: number, move: GateMove): void {
