@@ -12,7 +12,8 @@ import { flowNeeded } from './machine-flow.ts';
 import type { Drop, Gate } from './schema/drop-schema.ts';
 import type { SectionJoin } from './schema/section-schema.ts';
 import type { Shop } from './schema/shop-schema.ts';
-import { entryLoss, type SectionLosses, sectionLosses } from './section-losses.ts';
+import { type SectionLosses, sectionLosses } from './section-losses.ts';
+import { entryLoss } from './section-parts.ts';
 import { type SectionTree, sectionTree, wayToCollector } from './section-tree.ts';
 
 /** A drop as a report needs it. */

@@ -2,17 +2,11 @@
 // fittings, hood and port at an open end, and the change of diameter at its downstream end. Gates
 // and wyes are not in it: gates move, and a wye depends on all its flows.
 
-import {
-  type Coefficient,
-  onOtherVelocityPressure,
-  sumOfCoefficients,
-} from '../duct/coefficient.ts';
-import { hose } from '../duct/hose.ts';
-import { changeLoss, fittingLoss } from './fitting-loss.ts';
-import { hoodLoss } from './hood-loss.ts';
+import { type Coefficient, sumOfCoefficients } from '../duct/coefficient.ts';
+import { changeLoss } from './fitting-loss.ts';
 import { type PipeNumbers, pipeNumbers } from './pipe-of.ts';
-import type { Drop } from './schema/drop-schema.ts';
 import type { Shop } from './schema/shop-schema.ts';
+import { sectionParts } from './section-parts.ts';
 import type { SectionTree } from './section-tree.ts';
 
 /** One section as the solver and the report see it. */
@@ -46,38 +40,12 @@ export function sectionLosses(
   return shop.sections.map((section, i) => {
     const pipe = pipes[i]!;
     const drop = shop.drops[tree.drops[i]?.[0] ?? -1];
-    const run = sumOfCoefficients([
-      hose(section.length, pipe.diameter, section.compression ?? 0),
-      ...section.fittings.map(fittingLoss),
-      ...(drop === undefined ? [] : entryLosses(drop, pipe.diameter, density)),
-    ]);
+    const parts = sectionParts(section, drop, pipe.diameter, density);
+    const run = sumOfCoefficients(parts.map(({ coefficient }) => coefficient));
     const into = tree.into[i]!;
     const next = pipes[into];
     if (next === undefined || tree.inlets[into]!.length > 1) return { pipe, run, change: 0 };
     const change = changeLoss(pipe.diameter, next.diameter, section.transition, pipe.diameter);
     return { pipe, run, change: change.fixed };
   });
-}
-
-/**
- * The entry loss of a drop's hood, on the velocity pressure in its port.
- *
- * @param drop - a drop of the shop
- * @param density - density of the air in the shop [kg/m³]
- * @returns coefficient [-]
- * @throws RangeError where the hood is not in the table, or its readings contradict each other
- */
-export function entryLoss(drop: Drop, density: number): Coefficient {
-  const hood = hoodLoss(drop.hood, density);
-  if (hood.kind === 'found') return hood.coefficient;
-  throw new RangeError(`the hood of drop ${drop.id} gives no entry loss: ${hood.kind}`);
-}
-
-/** Hood and change from port to pipe, both on the velocity pressure of the pipe. */
-function entryLosses(drop: Drop, diameter: number, density: number): Coefficient[] {
-  const port = drop.port ?? diameter;
-  return [
-    onOtherVelocityPressure(entryLoss(drop, density), port, diameter),
-    changeLoss(port, diameter, drop.transition, diameter),
-  ];
 }

@@ -14,6 +14,8 @@ interface Timeline<T> {
 /** The present document with its past. Holds at most `limit` earlier documents. */
 export class History<T> {
   readonly present: ReadonlySignal<T>;
+  /** What undo leads back to; undefined where there is nothing to undo. */
+  readonly previous: ReadonlySignal<T | undefined>;
   readonly canUndo: ReadonlySignal<boolean>;
   readonly canRedo: ReadonlySignal<boolean>;
 
@@ -35,6 +37,7 @@ export class History<T> {
       mergeKey: undefined,
     });
     this.present = computed(() => this.#timeline.value.present);
+    this.previous = computed(() => this.#timeline.value.past.at(-1));
     this.canUndo = computed(() => this.#timeline.value.past.length > 0);
     this.canRedo = computed(() => this.#timeline.value.future.length > 0);
   }

@@ -27,6 +27,7 @@ import {
   withGate,
 } from './gate-positions.ts';
 import { History } from './history.ts';
+import { type ChangeKind, LastChange, type Settled } from './last-change.ts';
 import { collectorText, ductsText } from './physical-part.ts';
 import { hasPart, type Part } from './selected-part.ts';
 import { addTried, type Tried, triedState } from './trail.ts';
@@ -54,11 +55,14 @@ export class Session {
   readonly sentence: ReadonlySignal<string>;
   /** States tried with the present ducts and collector, the latest last. */
   readonly trail: ReadonlySignal<readonly Tried[]>;
+  /** The state before the last change; while gates move, the one they started from. */
+  readonly former: ReadonlySignal<Settled | undefined>;
 
   readonly #gates: Signal<GatePositions>;
   readonly #shownGates: Signal<GatePositions>;
   readonly #tried: Signal<readonly Tried[]>;
   readonly #selected: Signal<Part | undefined>;
+  readonly #lastChange: LastChange;
 
   /**
    * @param shop - the shop to begin with
@@ -100,6 +104,11 @@ export class Session {
     this.trail = computed(() =>
       this.#tried.value.filter(({ model }) => model === this.model.value),
     );
+    this.#lastChange = new LastChange({ shop, report: this.report.peek() });
+    this.former = computed(() => {
+      const { before, now } = this.#lastChange;
+      return now.value.report === this.report.value ? before.value : now.value;
+    });
     this.rest();
   }
 
@@ -160,10 +169,18 @@ export class Session {
     this.moveGates(positionsWhenOpen(this.shop.peek().drops, open));
   }
 
-  /** The gates have come to rest: their state goes on the trail. */
-  rest(): void {
-    const state = triedState(this.shop.peek(), this.model.peek(), this.report.peek());
+  /** The gates have come to rest: their state goes on the trail, and the one before is kept. */
+  rest(kind: ChangeKind = 'anew'): void {
+    const shop = this.shop.peek();
+    const report = this.report.peek();
+    const state = triedState(shop, this.model.peek(), report);
     if (state) this.#tried.value = addTried(this.#tried.peek(), state);
+    this.#lastChange.settle({ shop, report }, kind);
+  }
+
+  /** Forgets the state before the last change. */
+  dismissFormer(): void {
+    this.#lastChange.dismiss();
   }
 
   /** Forgets the states tried, but for the present one. */
@@ -175,13 +192,15 @@ export class Session {
   /** Changes the document and lets the gates follow its drops. */
   #change(change: () => void): void {
     const before = this.shop.peek();
+    const undoLed = this.history.previous.peek();
     batch(() => {
       change();
       const { drops } = this.shop.peek();
       this.#moveBoth((positions) => followDrops(positions, before.drops, drops));
     });
     const isAtRest = this.#shownGates.peek() === this.#gates.peek();
-    if (isAtRest && this.shop.peek() !== before) this.rest();
+    if (!isAtRest || this.shop.peek() === before) return;
+    this.rest(this.history.previous.peek() === undoLed ? 'goes on' : 'anew');
   }
 
   /** Moves the gates, and those shown, without putting apart what was one. */
