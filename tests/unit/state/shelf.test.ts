@@ -1,0 +1,199 @@
+import { describe, expect, it } from 'vitest';
+import { renameShop } from '../../../src/shop/edits/edit-shop.ts';
+import { removeDrop } from '../../../src/shop/edits/remove-part.ts';
+import { openShop } from '../../../src/shop/open-shop.ts';
+import { MemoryStore } from '../../../src/shop/store/memory-store.ts';
+import type { ShopRecord, ShopStore } from '../../../src/shop/store/shop-store.ts';
+import { Shelf } from '../../../src/state/shelf.ts';
+import { shelvedName } from '../../../src/state/shelved.ts';
+import { demoShop } from './demo-shop.ts';
+
+const demo = demoShop();
+
+/** A shelf whose clock ticks once a call and whose ids count up. */
+function shelfOn(store: ShopStore, records: readonly ShopRecord[] = []): Shelf {
+  let ids = 0;
+  let time = 1000;
+  return new Shelf({
+    store,
+    records,
+    demo,
+    units: 'us',
+    newId: () => `id-${++ids}`,
+    now: () => ++time,
+  });
+}
+const recordOf = (id: string, written: number, document: unknown = demo): ShopRecord => ({
+  id,
+  document,
+  written,
+});
+const names = (shelf: Shelf) => shelf.shops.value.map(shelvedName);
+const openName = (shelf: Shelf) => shelf.open.value.session.shop.value.name;
+
+describe('the shelf', () => {
+  it('opens on the demo, which is kept from its first edit on', async () => {
+    const store = new MemoryStore();
+    const shelf = shelfOn(store);
+    expect(openName(shelf)).toBe('Heron Lane paddle works');
+    expect(await store.readAll()).toEqual([]);
+    shelf.open.value.session.edit(renameShop('Mine'));
+    await shelf.idle();
+    expect((await store.readAll()).map(({ id }) => id)).toEqual(['id-1']);
+    expect(names(shelf)).toEqual(['Mine']);
+  });
+
+  it('keeps every edit, undo too, as it would be opened next time', async () => {
+    const store = new MemoryStore();
+    const shelf = shelfOn(store);
+    const { session } = shelf.open.value;
+    session.edit(removeDrop('lathe'));
+    session.edit(renameShop('Without a lathe'));
+    session.undo();
+    await shelf.idle();
+    const later = shelfOn(store, await store.readAll());
+    expect(later.open.value.session.shop.value).toEqual(session.shop.value);
+  });
+
+  it('opens the shop that was written last, with its first gate set or drop open', () => {
+    const records = [recordOf('old', 1, { ...demo, name: 'Old', gateSets: [] }), recordOf('b', 5)];
+    const shelf = shelfOn(new MemoryStore(records), records);
+    expect(shelf.open.value.id).toBe('b');
+    expect(shelf.open.value.session.report.value.open).toEqual(['table-saw', 'blade-guard']);
+    shelf.openKept('old');
+    expect(shelf.open.value.session.report.value.open).toEqual(['table-saw']);
+  });
+
+  it('keeps the units from shop to shop', () => {
+    const records = [recordOf('a', 1), recordOf('b', 5)];
+    const shelf = shelfOn(new MemoryStore(records), records);
+    shelf.open.value.session.units.value = 'metric';
+    shelf.openKept('a');
+    expect(shelf.open.value.session.units.value).toBe('metric');
+    expect(shelf.units.value).toBe('metric');
+  });
+
+  it('copies under a name of its own', () => {
+    const records = [recordOf('a', 1)];
+    const shelf = shelfOn(new MemoryStore(records), records);
+    shelf.duplicate('a');
+    shelf.duplicate('a');
+    expect(names(shelf).toSorted()).toEqual([
+      'Heron Lane paddle works',
+      'Heron Lane paddle works, copy',
+      'Heron Lane paddle works, copy 2',
+    ]);
+    expect(shelf.open.value.id).toBe('a');
+  });
+
+  it('renames the open shop as an edit and another one where it lies', () => {
+    const records = [recordOf('a', 1, { ...demo, name: 'A' }), recordOf('b', 5)];
+    const shelf = shelfOn(new MemoryStore(records), records);
+    shelf.rename('b', '  Bee ');
+    expect(openName(shelf)).toBe('Bee');
+    shelf.open.value.session.undo();
+    expect(openName(shelf)).toBe('Heron Lane paddle works');
+    shelf.rename('a', 'Ay');
+    shelf.rename('a', '   ');
+    expect(names(shelf)).toContain('Ay');
+  });
+
+  it('deletes, opens what is left, and puts back what was deleted', async () => {
+    const records = [recordOf('a', 1, { ...demo, name: 'A' }), recordOf('b', 5)];
+    const store = new MemoryStore(records);
+    const shelf = shelfOn(store, records);
+    shelf.remove('b');
+    expect([openName(shelf), names(shelf)]).toEqual(['A', ['A']]);
+    await shelf.idle();
+    expect(await store.readAll()).toHaveLength(1);
+    shelf.notice.value?.undo?.();
+    await shelf.idle();
+    expect(await store.readAll()).toContainEqual(records[1]);
+    expect(shelf.open.value.id).toBe('b');
+    expect(shelf.notice.value).toBeUndefined();
+    shelf.remove('a');
+    shelf.remove('b');
+    expect(openName(shelf)).toBe('Heron Lane paddle works');
+    expect(names(shelf)).toEqual([]);
+  });
+
+  it('leaves a record that it can’t open as it was, and says so', async () => {
+    const broken = recordOf('x', 9, { format: 'dropcurve-shop', version: 99, name: 'From later' });
+    const store = new MemoryStore([broken]);
+    const shelf = shelfOn(store, [broken]);
+    expect(openName(shelf)).toBe('Heron Lane paddle works');
+    expect(shelf.notice.value?.text).toMatch(/^One kept shop could not be opened/);
+    expect(shelf.shops.value).toMatchObject([{ kind: 'unreadable' }]);
+    shelf.openKept('x');
+    shelf.duplicate('x');
+    shelf.rename('x', 'Y');
+    await shelf.idle();
+    expect(await store.readAll()).toEqual([broken]);
+    expect(JSON.parse(shelf.file('x')!.text)).toEqual(broken.document);
+    expect(shelf.file('x')!.name).toBe('from-later.json');
+  });
+
+  it('opens the file of a shop as a new one, equal to what was saved', () => {
+    const shelf = shelfOn(new MemoryStore());
+    const file = shelf.file(shelf.open.value.id)!;
+    expect(openShop(file.text)).toEqual({ kind: 'opened', shop: demo });
+    shelf.addFile(file);
+    expect(names(shelf)).toEqual(['Heron Lane paddle works']);
+    expect(shelf.notice.value?.text).toContain('heron-lane-paddle-works.json');
+  });
+
+  it('refuses a file in words and leaves open what was open', () => {
+    const shelf = shelfOn(new MemoryStore());
+    const before = shelf.open.value;
+    const text = JSON.stringify({ ...demo, carryingRange: { low: 30, high: 20 } });
+    shelf.addFile({ name: 'odd.json', text });
+    expect(shelf.open.value).toBe(before);
+    expect(shelf.notice.value?.problems).toEqual([
+      {
+        place: 'carryingRange.high',
+        message: 'is 20, no more than the low end 30; it must be above it',
+      },
+    ]);
+  });
+
+  it('says once that the browser refuses, goes on, and says it again only after a success', async () => {
+    let isFull = true;
+    const memory = new MemoryStore();
+    const write = (record: ShopRecord) =>
+      isFull ? Promise.reject(new Error('quota exceeded')) : memory.write(record);
+    const shelf = shelfOn({
+      readAll: () => memory.readAll(),
+      remove: (id) => memory.remove(id),
+      write,
+    });
+    const edit = async (name: string) => {
+      shelf.open.value.session.edit(renameShop(name));
+      await shelf.idle();
+      return shelf.notice.value?.text;
+    };
+    expect(await edit('One')).toContain('quota exceeded');
+    shelf.dismiss();
+    expect(await edit('Two')).toBeUndefined();
+    isFull = false;
+    await edit('Three');
+    expect(names(shelfOn(memory, await memory.readAll()))).toEqual(['Three']);
+    isFull = true;
+    expect(await edit('Four')).toContain('quota exceeded');
+  });
+
+  it('writes the last state of a run of edits, not each of them', async () => {
+    const written: string[] = [];
+    const memory = new MemoryStore();
+    const shelf = shelfOn({
+      readAll: () => memory.readAll(),
+      remove: (id) => memory.remove(id),
+      write: async (record) => {
+        await Promise.resolve();
+        written.push((record.document as { name: string }).name);
+      },
+    });
+    for (let i = 0; i < 50; i++) shelf.open.value.session.edit(renameShop(`Name ${i}`), 'name');
+    await shelf.idle();
+    expect(written).toEqual(['Name 0', 'Name 49']);
+  });
+});
