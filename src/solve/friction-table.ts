@@ -2,7 +2,8 @@
 // number, so that balancing a network evaluates no logarithm. A span is filled when it is first met.
 // A span covers 1/16 of an octave. Its quintic takes value and slope of the law at both ends and in
 // the middle; for a factor falling like Re^-0.25 the error term f⁽⁶⁾/720·max(t(t−½)(t−1))²·h⁶ is
-// 1e-11 of f at most. Spans are counted from Re 2000, where the laws change their formula.
+// 1e-11 of f, for the two laws 2e-11 at most. Spans are counted from Re 2000, since the laws change
+// their formula there and an octave above.
 
 import type { FrictionLaw } from '../duct/friction-law.ts';
 
