@@ -6,6 +6,7 @@ import { customElement } from 'lit/decorators.js';
 import { dropViews } from '../../state/drop-views.ts';
 import type { Session } from '../../state/session.ts';
 import '../drop-list/drop-list.ts';
+import '../tried-table/tried-table.ts';
 import { SessionController } from '../session-controller.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import '../words-key/words-key.ts';
@@ -29,6 +30,7 @@ export class DropsPanel extends LitElement {
     const view = this.#session.value;
     if (!view) return html`${nothing}`;
     return html`<dc-drop-list .drops=${view.drops} .sets=${view.sets}></dc-drop-list>
+      <dc-tried-table .trail=${view.trail} .units=${view.units}></dc-tried-table>
       <dc-words-key .range=${view.range} .units=${view.units}></dc-words-key>`;
   }
 }
@@ -37,6 +39,7 @@ function readDrops(session: Session) {
   const shop = session.shop.value;
   const report = session.report.value;
   return {
+    trail: session.trail.value,
     range: shop.carryingRange,
     units: session.units.value,
     drops: dropViews(shop, session.shownReport.value, report, session.units.value),

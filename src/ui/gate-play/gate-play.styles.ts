@@ -5,9 +5,7 @@ export const gatePlayStyles = css`
     display: flex;
     flex-wrap: wrap;
     align-items: center;
-    column-gap: 4px;
     min-inline-size: 0;
-    margin-inline-start: -6px;
   }
 
   p {

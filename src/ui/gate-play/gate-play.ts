@@ -79,22 +79,45 @@ export class GatePlay extends LitElement {
     return html`${
       this.reducesMotion
         ? nothing
-        : html`<button type="button" @click=${() => this.#onPlay()}>
-            <span>${this.isRunning ? 'Pause' : 'Play the gates'}</span>
+        : html`<button
+            type="button"
+            aria-label=${this.isRunning ? 'Pause' : 'Play the gates'}
+            @click=${() => this.#onPlay()}
+          >
+            <span>${this.isRunning ? 'Pause' : 'Play'}</span>
           </button>`
     }
-      <button type="button" ?disabled=${!played || played.at === 0} @click=${() => this.#onStep(-1)}>
-        <span>Step back</span>
+      <button
+        type="button"
+        aria-label="Step back"
+        ?disabled=${!played || played.at === 0}
+        @click=${() => this.#onStep(-1)}
+      >
+        <span>Back</span>
       </button>
-      <button type="button" ?disabled=${played?.at === last} @click=${() => this.#onStep(1)}>
-        <span>Step on</span>
+      <button
+        type="button"
+        aria-label="Next step of the play"
+        ?disabled=${played?.at === last}
+        @click=${() => this.#onStep(1)}
+      >
+        <span>Next</span>
       </button>
       ${
         played
-          ? html`<button type="button" @click=${() => this.#onPutBack(played)}>
+          ? html`<button
+                type="button"
+                aria-label="Put back the gates"
+                @click=${() => this.#onPutBack(played)}
+              >
                 <span>Put back</span>
               </button>
-              <p>${played.at + 1} of ${last + 1}: ${played.stops[played.at]?.words}</p>`
+              <p>
+                <span aria-hidden="true">${played.at + 1}/${last + 1}</span>
+                <span class="for-ears">
+                  Step ${played.at + 1} of ${last + 1}: ${played.stops[played.at]?.words}
+                </span>
+              </p>`
           : nothing
       }`;
   }

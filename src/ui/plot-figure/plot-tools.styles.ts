@@ -2,25 +2,48 @@ import { css } from 'lit';
 
 export const plotToolsStyles = css`
   :host {
-    display: flex;
-    flex-wrap: wrap;
-    align-items: start;
-    column-gap: 12px;
+    display: grid;
+    grid-template-columns: auto minmax(0, 1fr);
+    container-type: inline-size;
     min-inline-size: 0;
   }
 
   details {
-    flex: 1;
+    grid-area: 1 / 1 / 2 / 3;
     min-inline-size: 0;
   }
 
-  details[open] {
-    flex-basis: 100%;
-    order: 1;
+  .line {
+    grid-area: 1 / 2;
+    display: flex;
+    flex-wrap: wrap;
+    justify-content: end;
+    align-self: start;
+    column-gap: 12px;
+    pointer-events: none;
+  }
+
+  .line > * {
+    pointer-events: auto;
+  }
+
+  .save {
+    white-space: nowrap;
+  }
+
+  @container (max-width: 440px) {
+    details {
+      grid-area: 2 / 1 / 3 / 3;
+    }
+
+    .line {
+      grid-area: 1 / 1 / 2 / 3;
+      justify-content: space-between;
+    }
   }
 
   @media print {
-    .save {
+    .line {
       display: none;
     }
   }

@@ -15,7 +15,10 @@ import { figureTableStyles } from './figure-table.styles.ts';
 import { plotToolsStyles } from './plot-tools.styles.ts';
 import type { PictureKind } from './save-picture.ts';
 
-/** @element dc-plot-tools */
+/**
+ * @element dc-plot-tools
+ * @slot - further controls, on the line of the buttons
+ */
 @customElement('dc-plot-tools')
 export class PlotTools extends LitElement {
   static override styles = [baseStyles, buttonStyles, figureTableStyles, plotToolsStyles];
@@ -41,8 +44,11 @@ export class PlotTools extends LitElement {
         <summary>Figures<span class="for-ears"> of the ${this.label}, as a table</span></summary>
         ${this.isOpen && this.table ? figureTable(this.table()) : nothing}
       </details>
-      <div class="save" role="group" aria-label="Save the ${this.label} as a picture">
-        ${this.#saveButton('svg', 'SVG')}${this.#saveButton('png', 'PNG')}
+      <div class="line">
+        <slot></slot>
+        <div class="save" role="group" aria-label="Save the ${this.label} as a picture">
+          ${this.#saveButton('svg', 'SVG')}${this.#saveButton('png', 'PNG')}
+        </div>
       </div>`;
   }
 

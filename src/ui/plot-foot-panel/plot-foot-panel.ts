@@ -1,5 +1,5 @@
-// What stands under the operating plot: the gates played, the states tried, the plot's figures and
-// its picture. It is apart from the plot, which stays in view on a phone while this scrolls away.
+// What stands under the operating plot: the plot's figures, the gates played, and the picture as a
+// file. It is apart from the plot, which stays in view on a phone while this scrolls away.
 
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
@@ -12,12 +12,10 @@ import '../gate-play/gate-play.ts';
 import '../plot-figure/plot-tools.ts';
 import { SessionController } from '../session-controller.ts';
 import { baseStyles } from '../styles/base.styles.ts';
-import '../tried-table/tried-table.ts';
 
 /**
  * @element dc-plot-foot-panel
- * @fires dc-gates - from the play
- * @fires dc-clear-trail - from the states tried
+ * @fires dc-gates - the play moves all gates
  */
 @customElement('dc-plot-foot-panel')
 export class PlotFootPanel extends LitElement {
@@ -25,19 +23,8 @@ export class PlotFootPanel extends LitElement {
     baseStyles,
     css`
       :host {
-        display: flex;
-        flex-wrap: wrap;
-        align-items: start;
-        column-gap: 20px;
+        display: block;
         min-inline-size: 0;
-      }
-
-      dc-gate-play {
-        flex: 1 1 100%;
-      }
-
-      dc-plot-tools {
-        flex: 1;
       }
     `,
   ];
@@ -50,32 +37,25 @@ export class PlotFootPanel extends LitElement {
   protected override render(): TemplateResult {
     const view = this.#session.value;
     if (!view) return html`${nothing}`;
-    return html`<dc-gate-play
-        .drops=${view.drops}
-        .gates=${view.gates}
-        .slow=${view.slow}
-      ></dc-gate-play>
-      <dc-tried-table .trail=${view.trail} .units=${view.units}></dc-tried-table>
-      <dc-plot-tools
-        label="operating plot"
-        file="operating-plot"
-        .table=${view.table}
-        .picture=${this.picture}
-      ></dc-plot-tools>`;
+    return html`<dc-plot-tools
+      label="operating plot"
+      file="operating-plot"
+      .table=${view.table}
+      .picture=${this.picture}
+    >
+      <dc-gate-play .drops=${view.drops} .gates=${view.gates} .slow=${view.slow}></dc-gate-play>
+    </dc-plot-tools>`;
   }
 }
 
 function readFoot(session: Session) {
   const { drops } = session.shop.value;
-  const units = session.units.value;
   const selected = session.selection.value;
   const gates = session.gates.value;
   return {
     drops,
     gates,
-    units,
     slow: selected?.kind === 'drop' ? selected.id : drops.find(({ id }) => gates.get(id))?.id,
-    trail: session.trail.value,
     table: tableOf(session),
   };
 }

@@ -70,8 +70,21 @@ export const shopPageStyles = css`
     grid-area: drops;
   }
 
+  /* As high as the rest of the first screen, however long the list of drops is. */
   dc-run-panel {
     grid-area: run;
+    max-block-size: max(260px, 100vh - 580px);
+  }
+
+  .pictures {
+    display: grid;
+    grid-column: 1 / -1;
+    grid-template-columns: minmax(0, 1fr) minmax(0, 1fr);
+    gap: 32px 56px;
+    min-block-size: 400px;
+    margin-block-start: 32px;
+    padding-block-start: 16px;
+    border-block-start: 1px solid var(--dc-rule);
   }
 
   footer {
@@ -104,8 +117,13 @@ export const shopPageStyles = css`
       margin-block-start: 16px;
     }
 
+    .pictures {
+      grid-template-columns: minmax(0, 1fr);
+    }
+
     dc-run-panel {
       block-size: 360px;
+      max-block-size: none;
       margin-block-start: 24px;
     }
   }
