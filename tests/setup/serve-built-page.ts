@@ -4,13 +4,20 @@ import { servePage } from './serve-page.ts';
 
 declare module 'vitest' {
   interface ProvidedContext {
-    /** Address of the built page, with a slash at its end. */
+    /** Address of the built page, with a slash at its end; empty where it did not build. */
     pageAddress: string;
   }
 }
 
-export async function setup(project: TestProject): Promise<() => Promise<void>> {
-  const page = await servePage();
-  project.provide('pageAddress', page.address);
-  return page.close;
+/** A page that does not build fails the end-to-end tests, and leaves all others to be run. */
+export async function setup(project: TestProject): Promise<(() => Promise<void>) | undefined> {
+  try {
+    const page = await servePage();
+    project.provide('pageAddress', page.address);
+    return page.close;
+  } catch (error) {
+    console.error(error);
+    project.provide('pageAddress', '');
+    return undefined;
+  }
 }

@@ -15,7 +15,13 @@ export interface ServedPage {
 /** A folder of its own, so that neither dist/ nor a second run is disturbed. */
 export async function servePage(): Promise<ServedPage> {
   const folder = mkdtempSync(join(tmpdir(), 'dropcurve-'));
-  build(folder);
+  const removeFolder = () => rmSync(folder, { recursive: true, force: true });
+  try {
+    build(folder);
+  } catch (error) {
+    removeFolder();
+    throw error;
+  }
   const server = await preview({
     configFile: join(repository, 'vite.config.ts'),
     logLevel: 'error',
@@ -26,7 +32,7 @@ export async function servePage(): Promise<ServedPage> {
   if (address === undefined) throw new Error('the preview server gave no address');
   const close = async () => {
     await server.close();
-    rmSync(folder, { recursive: true, force: true });
+    removeFolder();
   };
   return { address, close };
 }
