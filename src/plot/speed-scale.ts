@@ -13,6 +13,8 @@ export interface SpeedRange {
 export interface SpeedScale {
   readonly rangeStart: number;
   readonly rangeEnd: number;
+  /** Speed at its end [m/s] */
+  readonly end: number;
   /** Place of a speed [m/s], never outside the scale [px]. */
   readonly at: (speed: number) => number;
   /** Whether a speed [m/s] lies past the end. */
@@ -43,6 +45,7 @@ export function speedScale(width: number, range: SpeedRange): SpeedScale {
   return {
     rangeStart: scale(range.low),
     rangeEnd: scale(range.high),
+    end,
     at: (speed) => scale(Math.abs(speed)),
     isPastEnd: (speed) => Math.abs(speed) > end,
   };

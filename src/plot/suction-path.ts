@@ -25,7 +25,7 @@ export interface WayRow {
   /** Where the two lines leave the row. */
   readonly total: Place;
   readonly static: Place;
-  /** The total line within the row, drawn stronger where the part takes much. */
+  /** Where the total line grows within the row; drawn stronger where the part takes much. */
   readonly stroke: string;
 }
 
@@ -88,8 +88,9 @@ export function suctionPath(
     const bottom = y + heights[i]!;
     const row = { top: y, bottom };
     const from = total.at(-1)!.x;
-    const stroke = [{ x: from, y }, ...passage(part.comes, from, x(part.total), row)];
-    total.push(...stroke.slice(1));
+    const way = passage(part.comes, from, x(part.total), row);
+    const stroke = part.comes === 'gradually' ? [{ x: from, y }, ...way] : way.slice(0, 2);
+    total.push(...way);
     held.push(...passage(part.comes, held.at(-1)!.x, x(part.static), row));
     rows.push({ ...row, total: total.at(-1)!, static: held.at(-1)!, stroke: pathOf(stroke) });
     y = bottom;

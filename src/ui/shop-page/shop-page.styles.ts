@@ -29,7 +29,7 @@ export const shopPageStyles = css`
     font-size: var(--dc-small);
   }
 
-  main {
+  .work {
     display: grid;
     grid-template-columns: minmax(420px, 1fr) minmax(720px, 784px);
     grid-template-areas:
@@ -78,7 +78,6 @@ export const shopPageStyles = css`
 
   .pictures {
     display: grid;
-    grid-column: 1 / -1;
     grid-template-columns: minmax(0, 1fr) minmax(0, 1fr);
     gap: 32px 56px;
     min-block-size: 400px;
@@ -96,7 +95,7 @@ export const shopPageStyles = css`
   }
 
   @media (max-width: 1239px) {
-    main {
+    .work {
       display: block;
     }
 

@@ -24,6 +24,7 @@ import { baseStyles } from '../styles/base.styles.ts';
 import '../unit-switch/unit-switch.ts';
 import type { UnitsEvent } from '../unit-switch/units-event.ts';
 import { GateMotion } from './gate-motion.ts';
+import { loadParts } from './load-parts.ts';
 import { shopPageStyles } from './shop-page.styles.ts';
 
 /** @element dc-shop-page */
@@ -44,6 +45,10 @@ export class ShopPage extends LitElement {
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.#motion?.stop();
+  }
+
+  protected override firstUpdated(): void {
+    void loadParts();
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
@@ -72,13 +77,19 @@ export class ShopPage extends LitElement {
         @dc-gates=${(event: GatesEvent) => this.#onGates(event)}
         @dc-clear-trail=${() => this.session?.clearTrail()}
       >
-        <div class="stage">
-          <p class="sentence">${words.sentence}</p>
-          <dc-plot-panel></dc-plot-panel>
+        <div class="work">
+          <div class="stage">
+            <p class="sentence">${unbroken(words.sentence)}</p>
+            <dc-plot-panel></dc-plot-panel>
+          </div>
+          <dc-plot-foot-panel .picture=${this.#operatingPicture}></dc-plot-foot-panel>
+          <dc-drops-panel></dc-drops-panel>
+          <dc-run-panel></dc-run-panel>
         </div>
-        <dc-plot-foot-panel .picture=${this.#operatingPicture}></dc-plot-foot-panel>
-        <dc-drops-panel></dc-drops-panel>
-        <dc-run-panel></dc-run-panel>
+        <div class="pictures">
+          <dc-speeds-panel></dc-speeds-panel>
+          <dc-suction-panel></dc-suction-panel>
+        </div>
       </main>
       <footer>
         <dc-assumptions-panel></dc-assumptions-panel>
@@ -126,6 +137,11 @@ export class ShopPage extends LitElement {
     this.session?.openOnly(open);
     this.#motion?.slide();
   }
+}
+
+/** A number stays with its unit at the end of a line: no thin space that breaks. */
+function unbroken(words: string): string {
+  return words.replaceAll('\u2009', '\u202f');
 }
 
 declare global {

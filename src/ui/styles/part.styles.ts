@@ -1,0 +1,34 @@
+// A part of the page with a picture: its heading, what it comes to in words, and what is beside it.
+
+import { css } from 'lit';
+
+export const partStyles = css`
+  :host {
+    display: block;
+    min-inline-size: 0;
+  }
+
+  header {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: center;
+    justify-content: space-between;
+    gap: 0 24px;
+    min-block-size: 44px;
+  }
+
+  h2 {
+    margin: 0;
+    font-size: 20px;
+    font-weight: 600;
+    line-height: 28px;
+  }
+
+  .words {
+    max-inline-size: 62ch;
+    min-block-size: 48px;
+    margin: 4px 0 8px;
+    line-height: 24px;
+    text-wrap: pretty;
+  }
+`;

@@ -1,0 +1,119 @@
+// Where the session's suction goes on the way of one drop: the selected one, or the one that is worst
+// off. Choosing another selects it everywhere.
+
+import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { customElement } from 'lit/decorators.js';
+import { plotExtent } from '../../plot/plot-extent.ts';
+import type { PlotTable } from '../../plot/plot-table.ts';
+import type { Session } from '../../state/session.ts';
+import { type SuctionView, suctionView } from '../../state/suction-view.ts';
+import '../plot-figure/plot-tools.ts';
+import { SessionController } from '../session-controller.ts';
+import { baseStyles } from '../styles/base.styles.ts';
+import { partStyles } from '../styles/part.styles.ts';
+import '../suction-plot/suction-plot.ts';
+import { suctionPanelStyles } from './suction-panel.styles.ts';
+
+/** Value of the choice that follows the gates. */
+const WORST_OFF = '';
+
+/** @element dc-suction-panel */
+@customElement('dc-suction-panel')
+export class SuctionPanel extends LitElement {
+  static override styles = [baseStyles, partStyles, suctionPanelStyles];
+
+  readonly #session = new SessionController(this, readSuction);
+
+  protected override render(): TemplateResult {
+    const read = this.#session.value;
+    if (!read) return html`${nothing}`;
+    const { view } = read;
+    return html`<section aria-labelledby="title">
+      <header>
+        <h2 id="title">Where the suction goes</h2>
+        ${this.#chooser(view, read.selected)}
+      </header>
+      <p class="words">${view.sentence}</p>
+      <dc-suction-plot
+        label="Suction from the hood to the collector. ${view.sentence}"
+        .units=${read.units}
+        .unit=${view.unit}
+        .steps=${view.steps}
+        .end=${read.end}
+      ></dc-suction-plot>
+      ${
+        view.steps.length === 0
+          ? nothing
+          : html`<dc-plot-tools
+              label="suction along the way"
+              file="suction-${view.drop?.id ?? ''}"
+              .table=${() => tableOf(view)}
+              .picture=${() => this.renderRoot.querySelector('dc-suction-plot')?.picture}
+            ></dc-plot-tools>`
+      }
+    </section>`;
+  }
+
+  #chooser({ drops, drop }: SuctionView, selected: string | undefined): TemplateResult {
+    const worst = selected === undefined && drop ? `worst off: ${drop.name}` : 'the one worst off';
+    return html`<label>
+      Drop
+      <select @change=${(event: Event) => this.#onChoose(event)}>
+        <option value=${WORST_OFF} .selected=${selected === undefined}>${worst}</option>
+        ${drops.map(
+          ({ id, name, isOpen }) =>
+            html`<option value=${id} .selected=${id === selected}>
+              ${isOpen ? name : `${name}, shut`}
+            </option>`,
+        )}
+      </select>
+    </label>`;
+  }
+
+  #onChoose(event: Event): void {
+    const { value } = event.currentTarget as HTMLSelectElement;
+    this.#session.value?.session.select(
+      value === WORST_OFF ? undefined : { kind: 'drop', id: value },
+    );
+  }
+}
+
+function readSuction(session: Session) {
+  const model = session.model.value;
+  const units = session.units.value;
+  const selection = session.selection.value;
+  const view = suctionView(session.shop.value, model, session.shownReport.value, selection, units);
+  return {
+    session,
+    view,
+    units,
+    end: plotExtent(model.curve).pressure,
+    selected: selection === undefined ? undefined : view.drop?.id,
+  };
+}
+
+function tableOf({ steps, unit, drop }: SuctionView): PlotTable {
+  return {
+    caption: `Suction on the way of ${drop?.name ?? ''}`,
+    columns: [
+      { name: 'part' },
+      { name: 'lost in it', unit },
+      { name: 'share', unit: '%' },
+      { name: 'total suction after it', unit },
+      { name: 'static suction after it', unit },
+    ],
+    rows: steps.map(({ words, loss, share, totalText, staticText }) => [
+      words,
+      loss,
+      share.replace('\u2009%', ''),
+      totalText,
+      staticText,
+    ]),
+  };
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'dc-suction-panel': SuctionPanel;
+  }
+}
