@@ -60,7 +60,10 @@ describe('the first page', () => {
     return { page, complaints };
   }
 
-  const said = (page: Page) => page.getByRole('main').locator('p').first().textContent();
+  const said = async (page: Page) => {
+    const words = await page.getByRole('main').locator('p').first().textContent();
+    return words?.replaceAll('\u202f', '\u2009');
+  };
 
   it('opens on the demo, solved, as the core solves it', async () => {
     const { page, complaints } = await visit();

@@ -130,6 +130,11 @@ export const dropRowStyles = css`
       padding: 0;
     }
 
+    .speed .figure {
+      flex: none;
+      inline-size: 100px;
+    }
+
     dc-speed-scale {
       flex: 1;
     }

@@ -144,6 +144,11 @@ function unbroken(words: string): string {
   return words.replaceAll('\u2009', '\u202f');
 }
 
+/** A number stays with its unit at the end of a line: no thin space that breaks. */
+function unbroken(words: string): string {
+  return words.replaceAll('\u2009', '\u202f');
+}
+
 declare global {
   interface HTMLElementTagNameMap {
     'dc-shop-page': ShopPage;
