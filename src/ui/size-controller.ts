@@ -8,6 +8,7 @@ export class SizeController implements ReactiveController {
   height = 0;
 
   readonly #host: ReactiveControllerHost & HTMLElement;
+  #frame = 0;
   readonly #observer = new ResizeObserver(([entry]) => {
     if (entry) this.#take(entry.contentRect);
   });
@@ -23,12 +24,15 @@ export class SizeController implements ReactiveController {
 
   hostDisconnected(): void {
     this.#observer.disconnect();
+    cancelAnimationFrame(this.#frame);
   }
 
   #take({ width, height }: DOMRectReadOnly): void {
     if (width === this.width && height === this.height) return;
     this.width = width;
     this.height = height;
-    this.#host.requestUpdate();
+    // At the next frame: drawn at once, it could change a size that is just being reported.
+    cancelAnimationFrame(this.#frame);
+    this.#frame = requestAnimationFrame(() => this.#host.requestUpdate());
   }
 }

@@ -30,9 +30,9 @@ export async function placeWhole<T extends Element>(template: ReturnType<typeof 
   return element;
 }
 
-/** Two frames: one for sizes to become known, one to draw by them. */
+/** Three frames: for sizes to become known, to draw by them, and to have been drawn. */
 export async function drawn(): Promise<void> {
-  for (let i = 0; i < 2; i++) await new Promise((resolve) => requestAnimationFrame(resolve));
+  for (let i = 0; i < 3; i++) await new Promise((resolve) => requestAnimationFrame(resolve));
 }
 
 export const slider = (name: string | RegExp) => page.getByRole('slider', { name });
