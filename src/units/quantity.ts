@@ -34,6 +34,7 @@ const QUANTITIES = {
   ),
   rotation: kind('a speed of rotation', 'revolutionPerMinute', 'revolutionPerMinute', 3450),
   angle: kind('an angle', 'degree', 'degree', 45),
+  count: kind('a whole number', 'plain', 'plain', 2),
   coefficient: kind('a plain number', 'plain', 'plain', 0.33),
   fraction: kind('a percentage', 'percent', 'percent', 0.45),
 } as const satisfies Record<string, Kind>;

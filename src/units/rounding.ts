@@ -36,6 +36,7 @@ const ROUNDINGS: Readonly<Record<Quantity, Readonly<Record<UnitSystem, Rounding>
   resistance: { us: to(2), metric: to(0) },
   rotation: { us: to(0), metric: to(0) },
   angle: { us: to(1, 0), metric: to(1, 0) },
+  count: { us: to(0), metric: to(0) },
   coefficient: { us: to(3, 2), metric: to(3, 2) },
   fraction: { us: to(1, 0), metric: to(1, 0) },
 };

@@ -18,6 +18,7 @@ import type { GatesEvent } from '../gate-play/gates-event.ts';
 import '../plot-foot-panel/plot-foot-panel.ts';
 import '../plot-panel/plot-panel.ts';
 import '../run-panel/run-panel.ts';
+import '../run-part/run-part.ts';
 import { sessionContext } from '../session-context.ts';
 import { SessionController } from '../session-controller.ts';
 import { baseStyles } from '../styles/base.styles.ts';
@@ -92,6 +93,7 @@ export class ShopPage extends LitElement {
         </div>
       </main>
       <footer>
+        <dc-run-part></dc-run-part>
         <dc-assumptions-panel></dc-assumptions-panel>
         <dc-cautions></dc-cautions>
       </footer>
@@ -137,11 +139,6 @@ export class ShopPage extends LitElement {
     this.session?.openOnly(open);
     this.#motion?.slide();
   }
-}
-
-/** A number stays with its unit at the end of a line: no thin space that breaks. */
-function unbroken(words: string): string {
-  return words.replaceAll('\u2009', '\u202f');
 }
 
 /** A number stays with its unit at the end of a line: no thin space that breaks. */

@@ -1,0 +1,69 @@
+// How the forms of the run are laid out: fields side by side as far as there is room.
+
+import { css } from 'lit';
+
+export const formStyles = css`
+  :host {
+    display: block;
+    min-inline-size: 0;
+  }
+
+  .fields {
+    display: grid;
+    grid-template-columns: repeat(auto-fit, minmax(min(100%, 160px), 1fr));
+    gap: 12px 16px;
+    align-items: start;
+  }
+
+  .wide {
+    grid-column: 1 / -1;
+  }
+
+  h4 {
+    margin: 20px 0 4px;
+    padding-block-start: 8px;
+    border-block-start: 1px solid var(--dc-rule);
+    font-size: var(--dc-small);
+    font-weight: 600;
+    line-height: 20px;
+  }
+
+  h4:first-child {
+    margin-block-start: 0;
+  }
+
+  .source {
+    margin: 4px 0 0;
+    color: var(--dc-ink-soft);
+    font-size: var(--dc-small);
+    line-height: 18px;
+  }
+
+  .source b {
+    color: var(--dc-ink);
+    font-weight: 400;
+    font-variant-numeric: tabular-nums;
+  }
+
+  .check {
+    display: flex;
+    align-items: center;
+    gap: 10px;
+    min-block-size: 44px;
+    inline-size: fit-content;
+    cursor: pointer;
+  }
+
+  .check input {
+    inline-size: 20px;
+    block-size: 20px;
+    margin: 0;
+    accent-color: var(--dc-air);
+  }
+
+  .buttons {
+    display: flex;
+    flex-wrap: wrap;
+    margin-inline: -6px;
+  }
+`;
