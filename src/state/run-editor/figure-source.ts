@@ -20,5 +20,7 @@ export interface Overridable {
  * @returns 'EN 1506, 2007 · verified', or the status alone where nothing is cited
  */
 export function sourceWords({ citation, status }: Provenance): string {
-  return citation === '' || citation.toLowerCase() === status ? status : `${citation} · ${status}`;
+  if (citation.toLowerCase() === status) return status;
+  if (citation === '' || citation.toLowerCase().includes(status)) return citation || status;
+  return `${citation} · ${status}`;
 }

@@ -7,7 +7,7 @@ import type { Fitting } from '../../shop/schema/fitting-schema.ts';
 import type { Section, SectionJoin } from '../../shop/schema/section-schema.ts';
 import type { Shop } from '../../shop/schema/shop-schema.ts';
 import { AT_FLANGE, type SectionTree, sectionTree } from '../../shop/section-tree.ts';
-import { inletsOf } from '../../shop/straight-run.ts';
+import { inletsOf, isStraight } from '../../shop/straight-run.ts';
 import { formatQuantity } from '../../units/format.ts';
 import type { UnitSystem } from '../../units/quantity.ts';
 import type { Part } from '../selected-part.ts';
@@ -22,8 +22,10 @@ export interface OutlineRow extends Part {
   readonly facts: string;
   /** 0 for the main line, one more for each wye that lies between. */
   readonly depth: number;
-  /** How it joins, on the last section of a branch. */
+  /** How it joins its wye; empty where it goes straight on. */
   readonly joins: string;
+  /** Whether it joins a line of pipe from the side. */
+  readonly isBranch: boolean;
   /** Whether a line of pipe begins here: at a drop. */
   readonly isEnd: boolean;
 }
@@ -63,7 +65,8 @@ function lineRows(
     name: partLabel(section),
     facts: factsOf(section, system),
     depth,
-    joins: section.join ? joinWords(section.join) : '',
+    joins: section.join && !isStraight(section.join) ? joinWords(section.join) : '',
+    isBranch: isBranch(shop, tree, at),
     isEnd: false,
   };
   return [
@@ -72,6 +75,10 @@ function lineRows(
     ...branches.flatMap((branch) => lineRows(shop, tree, branch, depth + 1, system)),
     own,
   ];
+}
+
+function isBranch(shop: Pick<Shop, 'sections'>, tree: SectionTree, at: number): boolean {
+  return inletsOf(shop.sections, tree, tree.into[at] ?? AT_FLANGE).branches.includes(at);
 }
 
 function dropRows(
@@ -83,7 +90,18 @@ function dropRows(
   const drop = shop.drops[tree.drops[at]?.[0] ?? -1];
   if (drop === undefined) return [];
   const facts = drop.gate ? 'drop, with a gate' : 'drop, always open';
-  return [{ kind: 'drop', id: drop.id, name: drop.name, facts, depth, joins: '', isEnd: true }];
+  return [
+    {
+      kind: 'drop',
+      id: drop.id,
+      name: drop.name,
+      facts,
+      depth,
+      joins: '',
+      isBranch: false,
+      isEnd: true,
+    },
+  ];
 }
 
 function factsOf({ pipe, length, fittings }: Section, system: UnitSystem): string {
@@ -101,5 +119,5 @@ function fittingWords(fittings: readonly Fitting[]): string {
 
 function joinWords(join: SectionJoin): string {
   if (join.kind === 'fixed') return `joins with K ${join.coefficient}`;
-  return join.angle === 0 ? 'goes straight on' : `joins at ${Number(join.angle.toFixed(1))}°`;
+  return `joins at ${Number(join.angle.toFixed(1))}°`;
 }

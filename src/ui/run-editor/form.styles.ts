@@ -15,6 +15,11 @@ export const formStyles = css`
     align-items: start;
   }
 
+  .fields + .fields,
+  dc-hood-choice + .fields {
+    margin-block-start: 12px;
+  }
+
   .wide {
     grid-column: 1 / -1;
   }

@@ -1,7 +1,7 @@
 // Which pipe a section is of: a family and a size of the catalogue, or one by its own diameter and
 // wall. The true inside diameter stands beside the size, for nominal is not inside.
 
-import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { PIPE_FAMILIES, type PipeSize } from '../../duct/catalogue.ts';
 import type { Pipe } from '../../shop/schema/section-schema.ts';
@@ -29,7 +29,15 @@ const ROUGHEST = 0.1;
  */
 @customElement('dc-pipe-choice')
 export class PipeChoice extends LitElement {
-  static override styles = [baseStyles, formStyles];
+  static override styles = [
+    baseStyles,
+    formStyles,
+    css`
+      .fields {
+        grid-template-columns: repeat(auto-fit, minmax(min(100%, 200px), 1fr));
+      }
+    `,
+  ];
 
   @property({ attribute: false }) view: PipeView | undefined;
   @property({ attribute: false }) units: UnitSystem = 'us';

@@ -46,9 +46,9 @@ export class RunOutline extends LitElement {
   }
 
   #row(row: OutlineRow, isOpen: boolean, isTabbed: boolean): TemplateResult {
-    const { kind, name, facts, joins, depth, isEnd } = row;
+    const { kind, name, facts, joins, depth, isBranch, isEnd } = row;
     const rails = Array.from({ length: depth }, () => html`<i class="rail"></i>`);
-    const spot = ['spot', isEnd ? 'end' : '', joins && depth > 0 ? 'joins' : ''].join(' ');
+    const spot = ['spot', isEnd ? 'end' : '', isBranch ? 'joins' : ''].join(' ');
     return html`<li>
       <button
         type="button"

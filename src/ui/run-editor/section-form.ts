@@ -55,7 +55,8 @@ export class SectionForm extends LitElement {
           @dc-text=${({ value }: TextEvent) => this.#ask(renameSection(id, value))}
         ></dc-text-field>
         <dc-quantity-field
-          label="Length, bends not counted"
+          label="Length"
+          hint="bends not counted"
           quantity="length"
           .units=${units}
           .value=${section.length}
