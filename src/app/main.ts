@@ -1,19 +1,18 @@
-// Opens the page on the demo, the Heron Lane paddle works, already solved.
+// Opens the page: on the shop that was worked on last, or on the demo, the Heron Lane paddle works.
 
-import demo from '../shop/heron-lane.json' with { type: 'json' };
-import { openShopDocument } from '../shop/open-shop.ts';
-import { Session } from '../state/session.ts';
-import '../ui/shop-page/shop-page.ts';
+import { follow } from '../state/follow.ts';
+import '../ui/shop-desk/shop-desk.ts';
+import { keepUnits, keptUnits } from './kept-units.ts';
+import { openShelf } from './open-shelf.ts';
 import { usualUnits } from './usual-units.ts';
 
-const opened = openShopDocument(demo);
-if (opened.kind === 'refused') {
-  throw new RangeError(`the demo is refused: ${JSON.stringify(opened.problems)}`);
-}
-const { shop } = opened;
-const firstOpen = shop.gateSets[0]?.open ?? shop.drops.slice(0, 1).map(({ id }) => id);
+const { shelf, kept } = await openShelf(keptUnits() ?? usualUnits(navigator.language));
+follow(
+  () => shelf.units.value,
+  (units) => keepUnits(units),
+);
 
-document.title = `${shop.name} · Dropcurve`;
-const page = document.createElement('dc-shop-page');
-page.session = new Session(shop, firstOpen, usualUnits(navigator.language));
-document.body.append(page);
+const desk = document.createElement('dc-shop-desk');
+desk.shelf = shelf;
+desk.kept = kept;
+document.body.append(desk);

@@ -3,6 +3,7 @@
 
 import ranges from '../../shared/carrying-ranges.json' with { type: 'json' };
 import { freshId } from './edits/fresh-id.ts';
+import { pipeNameOf } from './edits/name-drop.ts';
 import type { ShopAir } from './schema/air-schema.ts';
 import type { Curve } from './schema/curve-schema.ts';
 import type { Drop, Hood } from './schema/drop-schema.ts';
@@ -28,7 +29,12 @@ export interface ShopStart {
 }
 
 /** The air of a new shop: sea level, 20 °C, half damp (common practice, no source). */
-export const USUAL_AIR: ShopAir = { kind: 'room', altitude: 0, temperature: 20, humidity: 0.5 };
+export const USUAL_AIR: Extract<ShopAir, { readonly kind: 'room' }> = {
+  kind: 'room',
+  altitude: 0,
+  temperature: 20,
+  humidity: 0.5,
+};
 
 /** The hood of a new drop. */
 export const USUAL_HOOD: Hood = { kind: 'table', id: 'plain-end' };
@@ -67,7 +73,7 @@ export function startedShop({ name, curve, main, drop }: ShopStart): Shop {
       { id: 'main', name: 'main', into: 'collector', ...main, fittings: [] },
       {
         id: ownId,
-        name: `${drop.name} drop`,
+        name: pipeNameOf(drop.name),
         into: 'main',
         pipe: drop.pipe,
         length: drop.length,

@@ -73,7 +73,7 @@ export const shopPageStyles = css`
   /* As high as the rest of the first screen, however long the list of drops is. */
   dc-run-panel {
     grid-area: run;
-    max-block-size: max(260px, 100vh - 580px);
+    max-block-size: max(260px, 100vh - 580px, 16px * var(--dc-run-rows, 12) + 68px);
   }
 
   .pictures {
@@ -121,7 +121,7 @@ export const shopPageStyles = css`
     }
 
     dc-run-panel {
-      block-size: 360px;
+      block-size: max(360px, 22px * var(--dc-run-rows, 12) + 68px);
       max-block-size: none;
       margin-block-start: 24px;
     }
@@ -136,8 +136,20 @@ export const shopPageStyles = css`
       display: none;
     }
 
+    header {
+      flex-wrap: wrap;
+      justify-content: space-between;
+      gap: 0;
+    }
+
+    header > * {
+      margin-inline-start: -6px;
+    }
+
     h1 {
-      flex: 1;
+      flex: 1 1 100%;
+      margin-inline-start: 0;
+      padding-block-start: 8px;
     }
 
     .sentence {
@@ -168,6 +180,10 @@ export const shopPageStyles = css`
   @media print {
     :host {
       padding: 0;
+    }
+
+    .shops {
+      display: none;
     }
 
     .stage {

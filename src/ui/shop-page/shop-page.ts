@@ -21,7 +21,9 @@ import '../run-panel/run-panel.ts';
 import '../run-part/run-part.ts';
 import { sessionContext } from '../session-context.ts';
 import { SessionController } from '../session-controller.ts';
+import { ShelfEvent, type ShelfWish } from '../shop-list/shelf-event.ts';
 import { baseStyles } from '../styles/base.styles.ts';
+import { buttonStyles } from '../styles/button.styles.ts';
 import '../unit-switch/unit-switch.ts';
 import type { UnitsEvent } from '../unit-switch/units-event.ts';
 import { GateMotion } from './gate-motion.ts';
@@ -31,7 +33,7 @@ import { shopPageStyles } from './shop-page.styles.ts';
 /** @element dc-shop-page */
 @customElement('dc-shop-page')
 export class ShopPage extends LitElement {
-  static override styles = [baseStyles, shopPageStyles];
+  static override styles = [baseStyles, buttonStyles, shopPageStyles];
 
   @property({ attribute: false }) session: Session | undefined;
 
@@ -67,6 +69,9 @@ export class ShopPage extends LitElement {
         <h1>${words.name}</h1>
         <p class="product">Dropcurve</p>
         <dc-history-buttons></dc-history-buttons>
+        <div class="shops">
+          ${shelfButton('Shops', { kind: 'list' })}${shelfButton('Start my own', { kind: 'start' })}
+        </div>
         <dc-unit-switch
           .units=${words.units}
           @dc-units=${(event: UnitsEvent) => this.#onUnits(event)}
@@ -139,6 +144,12 @@ export class ShopPage extends LitElement {
     this.session?.openOnly(open);
     this.#motion?.slide();
   }
+}
+
+/** Goes up to whoever holds the shelf of shops. */
+function shelfButton(words: string, wish: ShelfWish): TemplateResult {
+  const ask = (event: Event) => event.currentTarget?.dispatchEvent(new ShelfEvent(wish));
+  return html`<button type="button" @click=${ask}><span>${words}</span></button>`;
 }
 
 /** A number stays with its unit at the end of a line: no thin space that breaks. */

@@ -1,0 +1,103 @@
+// One line to the reader above the page, with a way to take back what it tells of. Never in the way.
+
+import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import type { Notice } from '../../state/shelf.ts';
+import { DcEvent } from '../dc-event.ts';
+import { baseStyles } from '../styles/base.styles.ts';
+import { buttonStyles } from '../styles/button.styles.ts';
+
+/** Sent when the line is to go. */
+export class DismissEvent extends DcEvent {
+  static readonly type = 'dc-dismiss';
+
+  constructor() {
+    super(DismissEvent.type);
+  }
+}
+
+/**
+ * @element dc-notice-line
+ * @fires dc-dismiss - the line is to go
+ */
+@customElement('dc-notice-line')
+export class NoticeLine extends LitElement {
+  static override styles = [
+    baseStyles,
+    buttonStyles,
+    css`
+      .line {
+        display: flex;
+        flex-wrap: wrap;
+        align-items: center;
+        gap: 0 12px;
+        padding-inline: 12px;
+        border: 1px solid var(--dc-rule-strong);
+        border-inline-start-width: 4px;
+        font-size: var(--dc-small);
+        line-height: 20px;
+      }
+
+      p {
+        flex: 1 1 240px;
+        max-inline-size: 90ch;
+        margin: 0;
+        padding-block: 12px;
+        overflow-wrap: anywhere;
+      }
+
+      ul {
+        flex-basis: 100%;
+        max-block-size: 40vh;
+        margin: 0 0 12px;
+        padding-inline-start: 16px;
+        overflow: auto;
+      }
+
+      .place {
+        font-weight: 600;
+      }
+
+      @media print {
+        :host {
+          display: none;
+        }
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) notice: Notice | undefined;
+
+  protected override render(): TemplateResult {
+    const { notice } = this;
+    return html`<div role="status" class=${notice ? 'line' : ''}>
+      ${notice ? this.#line(notice) : nothing}
+    </div>`;
+  }
+
+  #line({ text, problems = [], undo }: Notice): TemplateResult {
+    return html`<p>${text}</p>
+      ${undo ? html`<button type="button" @click=${undo}><span>Undo</span></button>` : nothing}
+      <button type="button" @click=${() => this.dispatchEvent(new DismissEvent())}>
+        <span>Dismiss</span>
+      </button>
+      ${
+        problems.length === 0
+          ? nothing
+          : html`<ul role="list" tabindex="0" aria-label="What is wrong with the file">
+            ${problems.map(
+              ({ place, message }) => html`<li><span class="place">${place}</span> ${message}</li>`,
+            )}
+          </ul>`
+      }`;
+  }
+}
+
+declare global {
+  interface HTMLElementEventMap {
+    'dc-dismiss': DismissEvent;
+  }
+  interface HTMLElementTagNameMap {
+    'dc-notice-line': NoticeLine;
+  }
+}

@@ -1,0 +1,33 @@
+// Sent up when something is wanted of the shelf of shops.
+
+import { DcEvent } from '../dc-event.ts';
+
+/** What is wanted. */
+export type ShelfWish =
+  | { readonly kind: 'list' }
+  | { readonly kind: 'start' }
+  | { readonly kind: 'back' }
+  | { readonly kind: 'demo' }
+  | { readonly kind: 'file'; readonly file: File }
+  | { readonly kind: 'open'; readonly id: string }
+  | { readonly kind: 'rename'; readonly id: string; readonly name: string }
+  | { readonly kind: 'duplicate'; readonly id: string }
+  | { readonly kind: 'download'; readonly id: string }
+  | { readonly kind: 'remove'; readonly id: string };
+
+export class ShelfEvent extends DcEvent {
+  static readonly type = 'dc-shelf';
+
+  readonly wish: ShelfWish;
+
+  constructor(wish: ShelfWish) {
+    super(ShelfEvent.type);
+    this.wish = wish;
+  }
+}
+
+declare global {
+  interface HTMLElementEventMap {
+    'dc-shelf': ShelfEvent;
+  }
+}

@@ -1,0 +1,96 @@
+import { css } from 'lit';
+
+export const shopListStyles = css`
+  :host {
+    display: block;
+    max-inline-size: 960px;
+  }
+
+  h1 {
+    margin: 8px 0 4px;
+    font-size: 28px;
+    font-weight: 500;
+    line-height: 36px;
+    letter-spacing: -0.01em;
+  }
+
+  h1:focus-visible {
+    outline: none;
+  }
+
+  p {
+    max-inline-size: 72ch;
+    margin: 0 0 8px;
+  }
+
+  .actions {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0 16px;
+    margin-inline-start: -6px;
+  }
+
+  ul {
+    margin: 8px 0 16px;
+    padding: 0;
+    border-block-end: 1px solid var(--dc-rule);
+    list-style: none;
+  }
+
+  li {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr) auto;
+    align-items: end;
+    gap: 0 24px;
+    padding-block: 10px;
+    border-block-start: 1px solid var(--dc-rule);
+  }
+
+  li[aria-current='true'] {
+    border-block-start: 2px solid var(--dc-ink);
+    padding-block-start: 9px;
+  }
+
+  .about {
+    margin: 4px 0 0;
+    color: var(--dc-ink-soft);
+    font-size: var(--dc-small);
+    line-height: 18px;
+  }
+
+  .wrong {
+    margin: 4px 0 0;
+    padding-inline-start: 16px;
+    font-size: var(--dc-small);
+    line-height: 18px;
+  }
+
+  .file {
+    display: inline-flex;
+    align-items: center;
+    min-block-size: 44px;
+    padding: 0 6px;
+    font-size: var(--dc-small);
+    cursor: pointer;
+  }
+
+  .file > span {
+    padding-block-end: 2px;
+    border-block-end: 1px solid var(--dc-rule-strong);
+  }
+
+  .file:hover > span {
+    border-block-end-color: var(--dc-ink);
+  }
+
+  .file:has(:focus-visible) {
+    outline: 2px solid var(--dc-focus);
+    outline-offset: 2px;
+  }
+
+  @media (max-width: 719px) {
+    li {
+      display: block;
+    }
+  }
+`;

@@ -1,0 +1,144 @@
+// All shops of this browser: open one, name it, copy it, save it as a file, delete it; start another.
+
+import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { type Shelved, shelvedName } from '../../state/shelved.ts';
+import { baseStyles } from '../styles/base.styles.ts';
+import { buttonStyles } from '../styles/button.styles.ts';
+import type { TextEvent } from '../text-field/text-event.ts';
+import '../text-field/text-field.ts';
+import { ShelfEvent, type ShelfWish } from './shelf-event.ts';
+import { shopListStyles } from './shop-list.styles.ts';
+
+/** Problems of an unreadable record that are listed; its file tells the rest. */
+const MOST_PROBLEMS = 5;
+
+/**
+ * @element dc-shop-list
+ * @fires dc-shelf - something is wanted of the shelf
+ */
+@customElement('dc-shop-list')
+export class ShopList extends LitElement {
+  static override styles = [baseStyles, buttonStyles, shopListStyles];
+
+  @property({ attribute: false }) shops: readonly Shelved[] = [];
+
+  /** Id of the shop that is open. */
+  @property() open = '';
+
+  /** Name of the shop that is open. */
+  @property() openName = '';
+
+  /** Whether shops outlast the page in this browser. */
+  @property({ type: Boolean }) kept = false;
+
+  protected override firstUpdated(): void {
+    this.renderRoot.querySelector('h1')?.focus();
+  }
+
+  protected override render(): TemplateResult {
+    const isListed = this.shops.some(({ record }) => record.id === this.open);
+    return html`<h1 tabindex="-1">Shops</h1>
+      <p>
+        ${
+          this.kept
+            ? 'They are kept in this browser, on this device, and nowhere else. Save a file to have one elsewhere too.'
+            : 'This browser keeps nothing: they last while the page is open. Save a file to have one afterwards.'
+        }
+      </p>
+      <div class="actions">
+        ${this.#button('Start my own', { kind: 'start' })}
+        ${this.#button('Open the demo', { kind: 'demo' })}
+        <label class="file"
+          ><span>Open a file</span
+          ><input
+            class="for-ears"
+            type="file"
+            accept=".json,application/json"
+            @change=${(event: Event) => this.#onFile(event)}
+        /></label>
+        ${isListed ? nothing : this.#button(`Save “${this.openName}” as a file`, { kind: 'download', id: this.open })}
+      </div>
+      <ul role="list">
+        ${this.shops.map((entry) => this.#entry(entry))}
+      </ul>
+      ${
+        this.shops.length === 0
+          ? html`<p>None is kept yet. The demo is kept once you change something in it.</p>`
+          : nothing
+      }
+      ${this.#button(`Back to ${this.openName}`, { kind: 'back' })}`;
+  }
+
+  #entry(entry: Shelved): TemplateResult {
+    const { id } = entry.record;
+    const name = shelvedName(entry);
+    const isOpen = id === this.open;
+    return html`<li aria-current=${isOpen ? 'true' : 'false'}>
+      <div>${entry.kind === 'shop' ? this.#shop(entry, name, isOpen) : this.#unreadable(entry, name)}</div>
+      <div class="actions">
+        ${
+          entry.kind === 'unreadable'
+            ? nothing
+            : html`${this.#button('Open', isOpen ? { kind: 'back' } : { kind: 'open', id }, name)}
+            ${this.#button('Duplicate', { kind: 'duplicate', id }, name)}`
+        }
+        ${this.#button('Save as a file', { kind: 'download', id }, name)}
+        ${this.#button('Delete', { kind: 'remove', id }, name)}
+      </div>
+    </li>`;
+  }
+
+  #shop(entry: Extract<Shelved, { kind: 'shop' }>, name: string, isOpen: boolean): TemplateResult {
+    const { drops, collector } = entry.shop;
+    const { id } = entry.record;
+    return html`<dc-text-field
+        label="Name"
+        .value=${name}
+        @dc-text=${({ value }: TextEvent) => value !== undefined && this.#send({ kind: 'rename', id, name: value })}
+      ></dc-text-field>
+      <p class="about">
+        ${isOpen ? 'Open now · ' : ''}${drops.length === 1 ? '1 drop' : `${drops.length} drops`} ·
+        ${collector.curve.name} · changed ${dayOf(entry.record.written)}
+      </p>`;
+  }
+
+  #unreadable(entry: Extract<Shelved, { kind: 'unreadable' }>, name: string): TemplateResult {
+    return html`<b>${name}</b>
+      <p class="about">Can’t be opened. It was left as it was found:</p>
+      <p class="wrong">
+        ${entry.problems.slice(0, MOST_PROBLEMS).map(({ place, message }) => html`${place} ${message}<br />`)}
+      </p>`;
+  }
+
+  #button(words: string, wish: ShelfWish, name?: string): TemplateResult {
+    return html`<button
+      type="button"
+      aria-label=${name === undefined ? nothing : `${words}: ${name}`}
+      @click=${() => this.#send(wish)}
+    >
+      <span>${words}</span>
+    </button>`;
+  }
+
+  #onFile(event: Event): void {
+    const input = event.currentTarget as HTMLInputElement;
+    const file = input.files?.[0];
+    if (file) this.#send({ kind: 'file', file });
+    input.value = '';
+  }
+
+  #send(wish: ShelfWish): void {
+    this.dispatchEvent(new ShelfEvent(wish));
+  }
+}
+
+function dayOf(written: number): string {
+  return new Date(written).toLocaleDateString(undefined, { dateStyle: 'medium' });
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'dc-shop-list': ShopList;
+  }
+}
