@@ -51,7 +51,6 @@ export class RecordWriter {
       const [id, record] = next;
       try {
         // One after another: a later state must not be overtaken by an earlier one.
-        // oxlint-disable-next-line no-await-in-loop
         await (record === undefined ? this.#store.remove(id) : this.#store.write(record));
         this.#tell(undefined);
       } catch (error) {
