@@ -2,7 +2,7 @@
 // One closed form for every kind of curve, filter and separator, so that it is quick to read.
 
 import type { Air } from '../air/air.ts';
-import { type HermiteSpline, slopeAt, valueAt } from '../math/hermite.ts';
+import { type HermiteSpline, readSpline, slopeAt, valueAt } from '../math/hermite.ts';
 import { pchip } from '../math/pchip.ts';
 import { fanLawsFor } from './affinity.ts';
 import type { CollectorSpec } from './collector-spec.ts';
@@ -54,6 +54,21 @@ export function availableSlope(curve: CollectorCurve, flow: number): number {
   const produced =
     (curve.pressureScale / curve.flowScale) * slopeAt(curve.spline, flow / curve.flowScale);
   return produced - 2 * curve.quadratic * flow - curve.linear;
+}
+
+/**
+ * Available suction and its slope in one reading, for loops that need both.
+ *
+ * @param curve - the collector as it runs now
+ * @param flow - flow at the flange, 0 or more [m³/s]
+ * @param out - receives the suction [Pa] and its slope [Pa·s/m³], shape (2)
+ * @throws RangeError if `flow` is not a finite number
+ */
+export function readAvailable(curve: CollectorCurve, flow: number, out: Float64Array): void {
+  const { flowScale, pressureScale, quadratic, linear } = curve;
+  readSpline(curve.spline, flow / flowScale, out);
+  out[0] = pressureScale * (out[0] as number) - flow * (quadratic * flow + linear);
+  out[1] = (pressureScale / flowScale) * (out[1] as number) - 2 * quadratic * flow - linear;
 }
 
 /**

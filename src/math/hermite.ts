@@ -59,6 +59,33 @@ export function slopeAt(spline: HermiteSpline, x: number): number {
   return first + t * (2 * (chord - first - twist) + 3 * t * twist);
 }
 
+/**
+ * Height and slope of the spline at `x` in one reading, for loops that need both.
+ *
+ * @param spline - the knots, values and slopes
+ * @param x - where to read it [-]
+ * @param out - receives the value [-] and the slope [-], shape (2)
+ * @throws RangeError if `x` is not a finite number
+ */
+export function readSpline(spline: HermiteSpline, x: number, out: Float64Array): void {
+  const i = pieceAt(spline.x, x);
+  const start = at(spline.x, i);
+  const run = x - start;
+  const first = at(spline.slope, i);
+  if (isOutside(spline.x, i, run)) {
+    out[0] = at(spline.y, i) + first * run;
+    out[1] = first;
+    return;
+  }
+  const width = at(spline.x, i + 1) - start;
+  const chord = (at(spline.y, i + 1) - at(spline.y, i)) / width;
+  const twist = first + at(spline.slope, i + 1) - 2 * chord;
+  const bend = chord - first - twist;
+  const t = run / width;
+  out[0] = at(spline.y, i) + run * (first + t * (bend + t * twist));
+  out[1] = first + t * (2 * bend + 3 * t * twist);
+}
+
 /** The last knot at or left of `x`; the first knot if `x` lies left of them all. */
 function pieceAt(knots: Float64Array, x: number): number {
   if (!Number.isFinite(x)) throw new RangeError(`A spline can't be read at ${x}.`);

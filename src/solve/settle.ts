@@ -2,7 +2,7 @@
 // Warm: begins from the flows that the workspace holds; where a gate has moved, its branch begins
 // from the flow that the last suction at its wye would draw through the new opening.
 
-import { availableSlope, availableSuction, type CollectorCurve } from '../curve/collector-curve.ts';
+import { type CollectorCurve, readAvailable } from '../curve/collector-curve.ts';
 import { fillSpan, LAST_REYNOLDS } from './friction-table.ts';
 import type { Network } from './network.ts';
 import { sweepDown, sweepUp } from './sweep.ts';
@@ -90,11 +90,13 @@ function stepToCurve(work: Workspace, curve: CollectorCurve): number {
   if (!(suction > 0)) return ASIDE * flow;
   const head = Math.sqrt(suction);
   const rise = work.slope[0]! / (2 * head);
+  const { supply } = work;
   let step = 0;
   for (let i = 0; i < 3; i++) {
     const h = head + rise * step;
-    const excess = h * h - availableSuction(curve, flow + step);
-    const steepness = 2 * h * rise - availableSlope(curve, flow + step);
+    readAvailable(curve, flow + step, supply);
+    const excess = h * h - supply[0]!;
+    const steepness = 2 * h * rise - supply[1]!;
     if (!(steepness > 0)) return ASIDE * flow;
     const change = excess / steepness;
     step = Math.max(step - change, -0.9 * flow);

@@ -2,7 +2,7 @@
 
 import type { Network } from './network.ts';
 
-/** The state of a network, each array of shape (sections) and in the network's order. */
+/** The state of a network; arrays of shape (sections) in the network's order, but for the last. */
 export interface Workspace {
   /** Loss coefficient of the section's gate [-]. */
   readonly gate: Float64Array;
@@ -24,6 +24,8 @@ export interface Workspace {
   readonly rise: Float64Array;
   /** Last step of the flow [m³/s]. */
   readonly step: Float64Array;
+  /** Collector's suction [Pa] and its slope [Pa·s/m³] at the flow at hand, shape (2). */
+  readonly supply: Float64Array;
 }
 
 /**
@@ -44,5 +46,6 @@ export function createWorkspace(network: Network): Workspace {
     level: column(),
     rise: column(),
     step: column(),
+    supply: new Float64Array(2),
   };
 }

@@ -2,7 +2,7 @@
 // tabulated once for each setting of their own gates, so that one state costs a few table readings.
 // A pattern is a number: bit k is 1 where open end k is open, ends counted along the tree.
 
-import { availableSlope, availableSuction, type CollectorCurve } from '../curve/collector-curve.ts';
+import { type CollectorCurve, readAvailable } from '../curve/collector-curve.ts';
 import type { Network } from '../solve/network.ts';
 import {
   type BelowWye,
@@ -51,6 +51,8 @@ export interface PatternTables {
   /** The whole layout in the pattern at hand: the system curve over the head of the last wye. */
   readonly system: BelowWye;
   readonly reading: GridReading;
+  /** Collector's suction [Pa] and its slope [Pa·s/m³] at the flow at hand, shape (2). */
+  readonly supply: Float64Array;
   /** Head of each section's inlets, over the grid's step [-], shape (sections). */
   readonly heads: Float64Array;
 }
@@ -98,6 +100,7 @@ export function patternTables(
     ownBits: new Int32Array(network.count).fill(-1),
     system: emptyBelowWye(),
     reading: gridReading(),
+    supply: new Float64Array(2),
     heads: new Float64Array(network.count),
   };
 }
@@ -134,16 +137,17 @@ export function takeUpPattern(tables: PatternTables, pattern: number): BelowWye 
  *   there; whether the crossing is the only one is for the caller to ask
  */
 export function patternPoint(tables: PatternTables, curve: CollectorCurve, guess: number): number {
-  const { system, reading } = tables;
+  const { system, reading, supply } = tables;
   const { weights, slopeWeights } = reading;
   let x = guess;
   for (let i = 0; i < MOST_STEPS; i++) {
     moveReading(reading, x);
     const flow = readTable(system.flow, reading, weights);
-    const gap = readTable(system.suction, reading, weights) - availableSuction(curve, flow);
+    readAvailable(curve, flow, supply);
+    const gap = readTable(system.suction, reading, weights) - supply[0]!;
     const slope =
       readTable(system.suction, reading, slopeWeights) -
-      availableSlope(curve, flow) * readTable(system.flow, reading, slopeWeights);
+      supply[1]! * readTable(system.flow, reading, slopeWeights);
     if (!(slope > 0)) return Number.NaN;
     const change = gap / slope;
     x = Math.min(Math.max(x - change, x / 4), GRID_POINTS);

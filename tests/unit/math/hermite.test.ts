@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type HermiteSpline, slopeAt, valueAt } from '../../../src/math/hermite.ts';
+import { type HermiteSpline, readSpline, slopeAt, valueAt } from '../../../src/math/hermite.ts';
 
 /** x³ − x from −1 to 2, with an odd knot inside: one cubic, so the spline must be it. */
 const cubic: HermiteSpline = {
@@ -67,5 +67,21 @@ describe('a Hermite spline', () => {
   it.each([Number.NaN, Number.POSITIVE_INFINITY])('refuses to be read at %f', (x) => {
     expect(() => valueAt(cubic, x)).toThrow(RangeError);
     expect(() => slopeAt(cubic, x)).toThrow(String(x));
+  });
+});
+
+describe('a reading of both', () => {
+  it('is the value and the slope that are read one by one, inside and outside the knots', () => {
+    const spline = {
+      x: Float64Array.of(0, 1, 3),
+      y: Float64Array.of(2, 4, 1),
+      slope: Float64Array.of(1, 0.5, -2),
+    };
+    const out = new Float64Array(2);
+    for (const x of [-1, 0, 0.4, 1, 2.9, 3, 7]) {
+      readSpline(spline, x, out);
+      expect(out[0]).toBeCloseTo(valueAt(spline, x), 12);
+      expect(out[1]).toBeCloseTo(slopeAt(spline, x), 12);
+    }
   });
 });
