@@ -64,13 +64,15 @@ export interface Network {
  * @param air - density and viscosity of the air
  * @param law - friction law
  * @returns the network
- * @throws RangeError when the sections are no single tree, with the place of the offender
+ * @throws RangeError when the sections are no single tree, when a number is out of its range or when
+ *   a wye has inlets of both kinds; with the place of the offender
  */
 export function buildNetwork(
   sections: readonly SectionInput[],
   air: Air,
   law: FrictionLaw,
 ): Network {
+  sections.forEach(checkNumbers);
   const order = rootFirst(sections);
   const count = order.length;
   const placeOf = new Int32Array(count);
@@ -126,12 +128,26 @@ function join(network: Network, sections: readonly SectionInput[], inlet: number
   const { order, air } = network;
   const section = sections[order[inlet]!]!;
   const outlet = sections[section.into]!;
+  const first = sections[order[network.firstInlet[network.parent[inlet]!]!]!]!;
+  if (section.join.kind !== first.join.kind) {
+    throw new RangeError(
+      `section ${order[inlet]} joins by ${section.join.kind}, its neighbour by ${first.join.kind}`,
+    );
+  }
   const areas = [areaOf(section.diameter), areaOf(outlet.diameter)] as const;
   const terms = wyeTerms(section.join, ...areas, air.density);
   network.own[inlet] = terms.own;
   network.combined[inlet] = terms.combined;
   network.cross[inlet] = terms.cross;
   if (terms.cross !== 0) network.isCoupled[network.parent[inlet]!] = 1;
+}
+
+function checkNumbers(section: SectionInput, index: number): void {
+  const { diameter, roughness, frictional, fixed } = section;
+  if (!(diameter > 0)) throw new RangeError(`section ${index} has diameter ${diameter}`);
+  for (const [name, value] of Object.entries({ roughness, frictional, fixed })) {
+    if (!(value >= 0)) throw new RangeError(`section ${index} has ${name} ${value}`);
+  }
 }
 
 function areaOf(diameter: number): number {
