@@ -69,6 +69,6 @@ export const formStyles = css`
   .buttons {
     display: flex;
     flex-wrap: wrap;
-    margin-inline: -6px;
+    margin-inline-start: -6px;
   }
 `;
