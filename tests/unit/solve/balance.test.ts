@@ -139,7 +139,7 @@ describe('what a balance says', () => {
       name: 'a ripple on Colebrook–White',
       factor: (reynolds, roughness) =>
         colebrook.factor(reynolds, roughness) * (1 + 1e-3 * Math.sin(reynolds)),
-      slope: colebrook.slope,
+      slope: (reynolds, roughness) => colebrook.slope(reynolds, roughness),
     };
     const found = balanced(curve, [pipe], ripple);
     expect(found.difficulties).toEqual([{ kind: 'did not balance', section: 0 }]);

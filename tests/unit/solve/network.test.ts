@@ -18,7 +18,7 @@ const section = (into: number, given: Partial<SectionInput> = {}): SectionInput 
 const build = (...sections: SectionInput[]) => buildNetwork(sections, AIR, colebrook);
 
 describe('the order of a network', () => {
-  const trees = Array.from({ length: 100 }, (_, seed) => {
+  const trees = Array.from({ length: 40 }, (_, seed) => {
     const random = seededRandom(seed + 1);
     const { sections } = randomTree(random, { leaves: 1 + (seed % 30), wyes: 'momentum' });
     // Sections come from a document in any order.
@@ -43,7 +43,7 @@ describe('the order of a network', () => {
       const { parent, firstInlet, endInlet, count, order } = buildNetwork(tree, AIR, colebrook);
       const met: number[] = [0];
       for (let i = 0; i < count; i++) {
-        const inlets = parent.subarray(firstInlet[i]!, endInlet[i]!);
+        const inlets = parent.subarray(firstInlet[i], endInlet[i]);
         expect(inlets.every((below) => below === i)).toBe(true);
         met.push(...[...inlets.keys()].map((k) => firstInlet[i]! + k));
       }
