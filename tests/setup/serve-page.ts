@@ -9,6 +9,8 @@ const repository = join(import.meta.dirname, '..', '..');
 
 export interface ServedPage {
   readonly address: string;
+  /** Where the built files are, source maps among them. */
+  readonly folder: string;
   readonly close: () => Promise<void>;
 }
 
@@ -34,16 +36,19 @@ export async function servePage(): Promise<ServedPage> {
     await server.close();
     removeFolder();
   };
-  return { address, close };
+  return { address, folder, close };
 }
 
-/** In a process of its own: a test run's NODE_ENV would make a development build. */
+/**
+ * In a process of its own: a test run's NODE_ENV would make a development build. Source maps lie
+ * beside the scripts, which don't mention them and are the same as without.
+ */
 function build(folder: string): void {
   const vite = join(repository, 'node_modules', 'vite', 'bin', 'vite.js');
   const { NODE_ENV: _, ...environment } = process.env;
   const run = spawnSync(
     process.execPath,
-    [vite, 'build', '--logLevel', 'warn', '--outDir', folder],
+    [vite, 'build', '--logLevel', 'warn', '--sourcemap', 'hidden', '--outDir', folder],
     {
       cwd: repository,
       env: environment,

@@ -1,0 +1,94 @@
+// `npm run bench:page`: what the built page does in a frame while a gate is dragged in Chromium.
+//
+// A frame's work is what the main thread spends on script (events, animation frames, microtasks,
+// garbage collection), style and layout, from Chromium's trace; painting is printed beside it. The
+// mouse moves once a frame. Shares are of script, style, layout and painting together: solving is the
+// rooms from math to shop, geometry is plot and d3, rendering is all the rest, the browser's part
+// included. Which room script belongs to is sampled every 100 µs and read off the source maps.
+
+import type { Browser } from 'playwright-core';
+import type { Shop } from '../../src/shop/schema/shop-schema.ts';
+import { launchChromium } from '../setup/launch-chromium.ts';
+import { longShop } from '../setup/long-shop.ts';
+import { servePage } from '../setup/serve-page.ts';
+import { demoShop } from '../unit/state/demo-shop.ts';
+import { type DragRecord, dragGate, showShop } from './drag-gate.ts';
+import { timeByRoom } from './profile-rooms.ts';
+import type { FrameWork } from './trace-frames.ts';
+
+const SOLVING = ['math', 'air', 'curve', 'duct', 'solve', 'study', 'shop'];
+const GEOMETRY = ['plot', 'd3', 'd3-scale', 'd3-array', 'd3-interpolate', 'd3-format'];
+const MOVES = 600;
+const OPEN_OF_LONG = 10;
+
+const demo = demoShop();
+const dragged = (shop: Shop): string => shop.drops[0]?.name ?? '';
+const work = ({ script, layout }: FrameWork): number => script + layout;
+
+function print(name: string, value: number): void {
+  console.log(`bench ${name} ${value.toFixed(3)}`);
+}
+
+/** The value that a part of the frames stay at or under. */
+function quantile(frames: readonly FrameWork[], part: number, value = work): number {
+  const sorted = frames.map(value).toSorted((a, b) => a - b);
+  return sorted[Math.ceil(part * sorted.length) - 1] ?? Number.NaN;
+}
+
+function printShares({ frames, profile }: DragRecord, folder: string): void {
+  if (!profile) throw new Error('shares need a profile');
+  const rooms = timeByRoom(profile, folder);
+  const sum = (values: Iterable<number>) => [...values].reduce((total, each) => total + each, 0);
+  const script = sum(rooms.values());
+  const part = (names: readonly string[]) =>
+    sum(names.map((name) => rooms.get(name) ?? 0)) / script;
+  const scripted = sum(frames.map((frame) => frame.script));
+  const browser = sum(frames.map(({ layout, paint }) => layout + paint));
+  const share = (of: number) => (of * scripted) / (scripted + browser);
+  const [solve, geometry] = [share(part(SOLVING)), share(part(GEOMETRY))];
+  print('drag-12-solve-share', solve);
+  print('drag-12-geometry-share', geometry);
+  print('drag-12-render-share', 1 - solve - geometry);
+  if (process.argv.includes('--rooms')) {
+    for (const [room, time] of [...rooms].toSorted((a, b) => b[1] - a[1])) {
+      console.log(`${room}: ${time.toFixed(0)} ms of ${script.toFixed(0)}`);
+    }
+  }
+}
+
+async function run(browser: Browser, address: string, folder: string): Promise<void> {
+  const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
+  await page.goto(address, { waitUntil: 'load' });
+  await page.getByRole('slider').first().waitFor();
+  await showShop(page, demo, demo.gateSets[0]?.open ?? []);
+  const plain = await dragGate(page, dragged(demo), MOVES, 1, 'time');
+  print('drag-12-p50-ms', quantile(plain.frames, 0.5));
+  print('drag-12-p95-ms', quantile(plain.frames, 0.95));
+  print(
+    'drag-12-paint-p95-ms',
+    quantile(plain.frames, 0.95, ({ paint }) => paint),
+  );
+  const slow = await dragGate(page, dragged(demo), MOVES, 4, 'time');
+  print('drag-12-slow-p99-ms', quantile(slow.frames, 0.99));
+  printShares(await dragGate(page, dragged(demo), MOVES, 1, 'profile'), folder);
+
+  const long = longShop(60);
+  await showShop(
+    page,
+    long,
+    long.drops.slice(0, OPEN_OF_LONG).map(({ id }) => id),
+  );
+  const many = await dragGate(page, dragged(long), MOVES, 1, 'time');
+  print('drag-60-p95-ms', quantile(many.frames, 0.95));
+  print('drag-60-frames', many.frames.length);
+  await page.close();
+}
+
+const served = await servePage();
+const browser = await launchChromium();
+try {
+  await run(browser, served.address, served.folder);
+} finally {
+  await browser.close();
+  await served.close();
+}
