@@ -52,11 +52,17 @@ export const figureTableStyles = css`
     font-weight: 400;
     text-align: end;
     vertical-align: baseline;
+    white-space: nowrap;
   }
 
   th:first-child,
   .words {
     text-align: start;
+  }
+
+  th:first-child.words {
+    min-inline-size: 15ch;
+    white-space: normal;
   }
 
   thead th {

@@ -29,7 +29,7 @@ export function figureTable({ caption, columns, rows }: PlotTable): TemplateResu
       <tbody>
         ${rows.map(
           ([head, ...cells]) => html`<tr>
-            <th scope="row">${head}</th>
+            <th scope="row" class=${kind(columns[0])}>${head}</th>
             ${cells.map((cell, i) => html`<td class=${kind(columns[i + 1])}>${cell}</td>`)}
           </tr>`,
         )}

@@ -40,7 +40,6 @@ export const plotReaderStyles = css`
     paint-order: stroke;
   }
 
-  .name,
   .remark {
     fill: var(--dc-ink-soft);
   }

@@ -96,13 +96,12 @@ export class PlotReader extends LitElement {
   }
 
   #reading({ lines, page, obstacles }: Readable, { line, stop }: ReadPosition): TemplateResult {
-    const { name, places, read } = lines[line]!;
+    const { places, read } = lines[line]!;
     const mark = places[stop]!;
     const { figures, remark } = read(stop);
-    const rows: readonly (readonly [kind: string, text: string])[] = [
-      ['name', name],
+    const rows = [
       ...figures.map((figure) => ['figure', figure] as const),
-      ...(remark === undefined ? [] : [['remark', remark] as const]),
+      ...brokenUp(remark ?? '').map((part) => ['remark', part] as const),
     ];
     const size = {
       width: Math.max(...rows.map(([, text]) => textSize(text, FONT_SIZE).width)),
@@ -186,6 +185,11 @@ export class PlotReader extends LitElement {
     this.at = undefined;
     this.#spot = undefined;
   }
+}
+
+/** Short rows find a place beside the mark where one long row would not. */
+function brokenUp(remark: string): string[] {
+  return (remark.match(/\S.{0,21}\S(?=\s|$)|\S+/g) ?? []).map((part) => part.trim());
 }
 
 declare global {
