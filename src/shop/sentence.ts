@@ -32,6 +32,7 @@ export function sentence(shop: ShopWords, report: StateReport, system: UnitSyste
     ...settling(shop, open, system),
     ...shortOfAir(open, system),
     ...tight(shop, open, system),
+    ...tightBeyond(shop, open, report, system),
   ];
   const doubts = difficultySentences(report);
   if (open.length === 0) {
@@ -102,6 +103,29 @@ function tight(shop: ShopWords, open: readonly DropReport[], system: UnitSystem)
     const speed = besideLimit('velocity', system, drop.velocity, shop.carryingRange.high);
     return `The ${what} of ${drop.name} is tight at ${speed}.`;
   });
+}
+
+/** The fastest section that is no open drop's own: a main that throttles the collector. */
+function tightBeyond(
+  shop: ShopWords,
+  open: readonly DropReport[],
+  report: StateReport,
+  system: UnitSystem,
+): string[] {
+  const { high } = shop.carryingRange;
+  const own = shop.drops.filter(({ id }) => open.some((drop) => drop.id === id));
+  const fast = report.sections
+    .filter(({ velocity }) => velocity > high)
+    .filter(({ id }) => !own.some(({ into }) => into === id))
+    .toSorted((a, b) => b.velocity - a.velocity);
+  const [fastest] = fast;
+  if (fastest === undefined) return [];
+  const section = shop.sections.find(({ id }) => id === fastest.id) ?? { id: fastest.id };
+  const speed = besideLimit('velocity', system, fastest.velocity, high);
+  const others = fast.length - 1;
+  const more =
+    others === 0 ? '' : `, and ${others} other ${others === 1 ? 'place is' : 'places are'} tight`;
+  return [`${sectionLabel(section)} is tight at ${speed}: it throttles the collector${more}.`];
 }
 
 function show(quantity: Quantity, system: UnitSystem, si: number): string {

@@ -60,6 +60,33 @@ const said = (drops: readonly DropReport[], difficulties?: readonly string[]) =>
 const settles = (id: string, section: string, speed: number) =>
   drop(id, { verdict: 'settles', slowest: { section, velocity: speed * FPM } });
 
+describe('a main that throttles', () => {
+  const withSections = (speeds: Record<string, number>) => ({
+    ...state([drop('planer'), drop('saw')]),
+    sections: Object.entries(speeds).map(([id, speed]) => ({
+      id,
+      flow: 0,
+      velocity: speed * FPM,
+      loss: 0,
+      joinLoss: 0,
+      staticPressure: 0,
+      totalPressure: 0,
+    })),
+  });
+
+  it('is named with its speed, since every open drop pays for it', () => {
+    expect(plain(sentence(shop, withSections({ main: 5910, s: 4050, h: 4050 }), 'us'))).toBe(
+      'Planer and Band saw open: 742 and 742 cfm. ' +
+        'The main by the door is tight at 5,910 ft/min: it throttles the collector.',
+    );
+  });
+
+  it('is left to the drop where the pipe is its own', () => {
+    const own = plain(sentence(shop, withSections({ main: 4000, s: 5000, h: 4050 }), 'us'));
+    expect(own).not.toContain('throttles');
+  });
+});
+
 describe('the sentence on one open drop', () => {
   it('is short when all is well', () => {
     expect(said([drop('planer')])).toBe(
