@@ -1,7 +1,7 @@
 // A shop to begin with: a collector, a main and one drop. Whatever else a shop has starts at the
 // usual values, which are listed here and can all be changed later.
 
-import ranges from '../../shared/carrying-ranges.json' with { type: 'json' };
+import { usualCarryingRange } from './carrying-range.ts';
 import { freshId } from './edits/fresh-id.ts';
 import { pipeNameOf } from './edits/name-drop.ts';
 import type { ShopAir } from './schema/air-schema.ts';
@@ -38,17 +38,6 @@ export const USUAL_AIR: Extract<ShopAir, { readonly kind: 'room' }> = {
 
 /** The hood of a new drop. */
 export const USUAL_HOOD: Hood = { kind: 'table', id: 'plain-end' };
-
-/**
- * The speeds that carry wood dust and chips where nothing else is said.
- *
- * @returns low and high [m/s]
- */
-export function usualCarryingRange(): Shop['carryingRange'] {
-  const row = ranges.rows.find(({ id }) => id === 'default');
-  if (row === undefined) throw new RangeError('the table has no default carrying range');
-  return { low: row.low, high: row.high };
-}
 
 /**
  * The document of a new shop: the drop's pipe leads into the main, the main into the collector, both

@@ -31,6 +31,9 @@ export class NoticeLine extends LitElement {
         flex-wrap: wrap;
         align-items: center;
         gap: 0 12px;
+        inline-size: fit-content;
+        max-inline-size: 100%;
+        margin-block: 8px;
         padding-inline: 12px;
         border: 1px solid var(--dc-rule-strong);
         border-inline-start-width: 4px;
@@ -39,7 +42,7 @@ export class NoticeLine extends LitElement {
       }
 
       p {
-        flex: 1 1 240px;
+        flex: 1 1 140px;
         max-inline-size: 90ch;
         margin: 0;
         padding-block: 12px;

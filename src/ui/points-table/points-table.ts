@@ -53,6 +53,7 @@ export class PointsTable extends LitElement {
 
   protected override render(): TemplateResult {
     const { problems, problem } = judgeRows(this.rows, this.units);
+    const isUntouched = this.rows.every(({ flow, pressure }) => (flow ?? pressure) === undefined);
     return html`<table>
         <caption>
           Points of the curve, in any order
@@ -72,7 +73,7 @@ export class PointsTable extends LitElement {
           )}
         </tbody>
       </table>
-      ${problem === '' ? nothing : html`<p class="problem" role="status">${problem}</p>`}
+      ${problem === '' ? nothing : html`<p class=${isUntouched ? 'hint' : 'problem'} role="status">${problem}</p>`}
       <button type="button" @click=${() => this.#add()}><span>Add a point</span></button>`;
   }
 

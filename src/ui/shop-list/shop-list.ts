@@ -67,7 +67,7 @@ export class ShopList extends LitElement {
           ? html`<p>None is kept yet. The demo is kept once you change something in it.</p>`
           : nothing
       }
-      ${this.#button(`Back to ${this.openName}`, { kind: 'back' })}`;
+      <div class="actions">${this.#button(`Back to ${this.openName}`, { kind: 'back' })}</div>`;
   }
 
   #entry(entry: Shelved): TemplateResult {

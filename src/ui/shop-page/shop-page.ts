@@ -10,6 +10,8 @@ import type { Session } from '../../state/session.ts';
 import '../announcer/announcer.ts';
 import '../assumptions-panel/assumptions-panel.ts';
 import '../cautions/cautions.ts';
+import '../collector-part/collector-part.ts';
+import '../conditions-part/conditions-part.ts';
 import type { DropGateEvent } from '../drop-row/drop-gate-event.ts';
 import type { GateSetEvent } from '../drop-list/gate-set-event.ts';
 import '../drops-panel/drops-panel.ts';
@@ -99,6 +101,8 @@ export class ShopPage extends LitElement {
       </main>
       <footer>
         <dc-run-part></dc-run-part>
+        <dc-collector-part></dc-collector-part>
+        <dc-conditions-part></dc-conditions-part>
         <dc-assumptions-panel></dc-assumptions-panel>
         <dc-cautions></dc-cautions>
       </footer>

@@ -3,17 +3,13 @@
 
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { usualCarryingRange } from '../../shop/carrying-range.ts';
 import { exampleCurves } from '../../shop/example-curves.ts';
 import { findMachine, MACHINES } from '../../shop/machine-flow.ts';
 import { openShopDocument } from '../../shop/open-shop.ts';
 import type { Curve } from '../../shop/schema/curve-schema.ts';
 import type { Pipe } from '../../shop/schema/section-schema.ts';
-import {
-  type ShopStart,
-  startedShop,
-  USUAL_AIR,
-  usualCarryingRange,
-} from '../../shop/started-shop.ts';
+import { type ShopStart, startedShop, USUAL_AIR } from '../../shop/started-shop.ts';
 import { pipeView } from '../../state/run-editor/pipe-view.ts';
 import { formatQuantity } from '../../units/format.ts';
 import type { UnitSystem } from '../../units/quantity.ts';

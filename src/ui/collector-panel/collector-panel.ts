@@ -1,0 +1,293 @@
+// The collector: its curve and what that means, how it runs, its filter and its separator.
+
+import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { customElement } from 'lit/decorators.js';
+import { replaceCurve, setCollector } from '../../shop/edits/edit-shop.ts';
+import { exampleCurves } from '../../shop/example-curves.ts';
+import type { Collector } from '../../shop/schema/collector-schema.ts';
+import type { Curve } from '../../shop/schema/curve-schema.ts';
+import { editedCurve } from '../../state/collector/edited-curve.ts';
+import {
+  type Filter,
+  FILTER_KINDS,
+  filterAs,
+  type FilterKind,
+} from '../../state/collector/filter-choice.ts';
+import type { Session } from '../../state/session.ts';
+import { formatQuantity } from '../../units/format.ts';
+import type { Quantity, UnitSystem } from '../../units/quantity.ts';
+import type { ChoiceEvent } from '../choice-field/choice-event.ts';
+import '../choice-field/choice-field.ts';
+import '../curve-editor/curve-editor.ts';
+import type { CurveEvent } from '../curve-editor/curve-event.ts';
+import '../effect-line/effect-line.ts';
+import type { QuantityEvent } from '../quantity-field/quantity-event.ts';
+import '../quantity-field/quantity-field.ts';
+import { SessionController } from '../session-controller.ts';
+import { baseStyles } from '../styles/base.styles.ts';
+import { panelFormStyles } from '../styles/panel-form.styles.ts';
+
+const OWN = 'own';
+const SEPARATORS = [
+  { value: 'none', words: 'none, or not known' },
+  { value: 'coefficient', words: 'by its loss coefficient' },
+];
+/** A cyclone of a small unit (common practice, no source): 4 velocity pressures in a 6 in. inlet. */
+const USUAL_SEPARATOR = { kind: 'coefficient', coefficient: 4, diameter: 0.1524 } as const;
+
+/** An amount that is typed: what it is, what it is now, and what its change does. */
+interface Amount {
+  readonly label: string;
+  readonly quantity: Quantity;
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+  readonly hint?: string;
+  readonly take: (value: number) => void;
+}
+
+/** @element dc-collector-panel */
+@customElement('dc-collector-panel')
+export class CollectorPanel extends LitElement {
+  static override styles = [baseStyles, panelFormStyles];
+
+  readonly #session = new SessionController(this, (session) => ({
+    session,
+    collector: session.shop.value.collector,
+    units: session.units.value,
+  }));
+
+  readonly #examples = exampleCurves();
+
+  protected override render(): TemplateResult {
+    const view = this.#session.value;
+    if (!view) return html`${nothing}`;
+    const { session, collector, units } = view;
+    return html`<dc-effect-line></dc-effect-line>
+      ${this.#curve(session, collector.curve, units)} ${this.#running(session, collector, units)}
+      ${this.#filter(session, collector, units)} ${this.#separator(session, collector, units)}`;
+  }
+
+  #curve(session: Session, curve: Curve, units: UnitSystem): TemplateResult {
+    const example = this.#examples.find(({ id }) => id === curve.id);
+    const choices = this.#examples.map(({ id, name }) => ({ value: id ?? name, words: name }));
+    const own = { value: OWN, words: curve.name };
+    return html`<div class="group">
+      <h3>Its curve</h3>
+      <p class="about">
+        ${curve.note ?? 'Points of your own.'}
+        ${example ? 'Change any of them, and it becomes a curve of your own.' : nothing}
+      </p>
+      <div class="fields">
+        <dc-choice-field
+          label="Curve"
+          .choices=${example ? choices : [own, ...choices]}
+          .value=${example?.id ?? OWN}
+          @dc-choice=${({ value }: ChoiceEvent) => this.#onExample(session, value)}
+        ></dc-choice-field>
+      </div>
+      <dc-curve-editor
+        .curve=${curve}
+        .units=${units}
+        @dc-curve=${(event: CurveEvent) =>
+          session.edit(replaceCurve(editedCurve(curve, event.curve)))}
+      ></dc-curve-editor>
+    </div>`;
+  }
+
+  #running(session: Session, collector: Collector, units: UnitSystem): TemplateResult {
+    const { speedRatio = 1, wheelRatio = 1, curve } = collector;
+    const hint = (quantity: Quantity, ratio: number, whole: number | undefined) =>
+      whole === undefined ? '' : `${formatQuantity(quantity, units, ratio * whole).text} here`;
+    return html`<div class="group">
+      <h3>How it runs</h3>
+      <p class="about">Flow goes with the speed and pressure with its square. On 50 Hz a 60 Hz motor runs at 5/6, 83.3 %.</p>
+      <div class="fields">
+        ${this.#amount(units, {
+          label: 'Speed, of the speed of its curve',
+          quantity: 'fraction',
+          value: speedRatio,
+          low: 0.05,
+          high: 5,
+          hint: hint('rotation', speedRatio, curve.speed),
+          take: (ratio) => session.edit(setCollector({ speedRatio: ratioOrNone(ratio) })),
+        })}
+        ${this.#amount(units, {
+          label: 'Wheel, of the wheel of its curve',
+          quantity: 'fraction',
+          value: wheelRatio,
+          low: 0.2,
+          high: 5,
+          hint: hint('diameter', wheelRatio, curve.wheelDiameter),
+          take: (ratio) => session.edit(setCollector({ wheelRatio: ratioOrNone(ratio) })),
+        })}
+      </div>
+    </div>`;
+  }
+
+  #filter(session: Session, { curve, filter }: Collector, units: UnitSystem): TemplateResult {
+    const set = (next: Filter) => session.edit(setCollector({ filter: next }));
+    return html`<div class="group">
+      <h3>Its filter</h3>
+      <p class="about">
+        ${
+          curve.includes.filter
+            ? 'The points hold the clean filter, so only what blinding adds is taken off.'
+            : 'Its loss grows with the flow. How blind it is now stands under “Air, filter and range”.'
+        }
+      </p>
+      <div class="fields">
+        <dc-choice-field
+          label="Known"
+          .choices=${FILTER_KINDS}
+          .value=${filter.kind}
+          @dc-choice=${({ value }: ChoiceEvent) => set(filterAs(filter, value as FilterKind))}
+        ></dc-choice-field>
+        ${filterAmounts(filter, set).map((amount) => this.#amount(units, amount))}
+      </div>
+    </div>`;
+  }
+
+  #separator(session: Session, { curve, separator }: Collector, units: UnitSystem): TemplateResult {
+    const set = (next: Collector['separator']) => session.edit(setCollector({ separator: next }));
+    const amounts: Amount[] =
+      separator.kind === 'none'
+        ? []
+        : [
+            {
+              label: 'Loss coefficient',
+              quantity: 'coefficient',
+              value: separator.coefficient,
+              low: 0,
+              high: 1000,
+              hint: 'velocity pressures in its inlet',
+              take: (coefficient) => set({ ...separator, coefficient }),
+            },
+            {
+              label: 'Inside diameter of its inlet',
+              quantity: 'diameter',
+              value: separator.diameter,
+              low: 0.01,
+              high: 2,
+              take: (diameter) => set({ ...separator, diameter }),
+            },
+          ];
+    return html`<div class="group">
+      <h3>Its separator</h3>
+      <p class="about">
+        ${
+          curve.includes.separator
+            ? 'The points hold the separator, so nothing more is taken off, whatever stands here.'
+            : 'A cyclone or a drum before the fan. Its loss grows with the square of the flow.'
+        }
+      </p>
+      <div class="fields">
+        <dc-choice-field
+          label="Known"
+          .choices=${SEPARATORS}
+          .value=${separator.kind}
+          @dc-choice=${({ value }: ChoiceEvent) =>
+            set(value === 'none' ? { kind: 'none' } : USUAL_SEPARATOR)}
+        ></dc-choice-field>
+        ${amounts.map((amount) => this.#amount(units, amount))}
+      </div>
+    </div>`;
+  }
+
+  #amount(units: UnitSystem, amount: Amount): TemplateResult {
+    const { label, quantity, value, low, high, hint = '', take } = amount;
+    return html`<dc-quantity-field
+      .label=${label}
+      .quantity=${quantity}
+      .units=${units}
+      .value=${value}
+      .low=${low}
+      .high=${high}
+      .hint=${hint}
+      @dc-quantity=${(event: QuantityEvent) => event.value !== undefined && take(event.value)}
+    ></dc-quantity-field>`;
+  }
+
+  #onExample(session: Session, id: string): void {
+    const example = this.#examples.find((each) => each.id === id);
+    if (example) session.edit(replaceCurve(example));
+  }
+}
+
+/** A ratio of 1 is not written. */
+function ratioOrNone(ratio: number): number | undefined {
+  return ratio === 1 ? undefined : ratio;
+}
+
+function filterAmounts(filter: Filter, set: (filter: Filter) => void): readonly Amount[] {
+  switch (filter.kind) {
+    case 'none':
+      return [];
+    case 'resistance':
+      return [
+        {
+          label: 'Resistance',
+          quantity: 'resistance',
+          value: filter.resistance,
+          low: 0,
+          high: 1e7,
+          take: (resistance) => set({ ...filter, resistance }),
+        },
+      ];
+    case 'media':
+      return [
+        {
+          label: 'Area of the media',
+          quantity: 'area',
+          value: filter.area,
+          low: 0.001,
+          high: 10_000,
+          take: (area) => set({ ...filter, area }),
+        },
+        {
+          label: 'Speed of air through clean media',
+          quantity: 'velocity',
+          value: filter.testVelocity,
+          low: 1e-5,
+          high: 100,
+          hint: 'cfm per square foot is the same as ft/min',
+          take: (testVelocity) => set({ ...filter, testVelocity }),
+        },
+        {
+          label: 'At a pressure of',
+          quantity: 'pressure',
+          value: filter.testPressure,
+          low: 0,
+          high: 10_000,
+          take: (testPressure) => set({ ...filter, testPressure }),
+        },
+      ];
+    case 'measured':
+      return [
+        {
+          label: 'Pressure across the clean filter',
+          quantity: 'pressure',
+          value: filter.pressure,
+          low: 0,
+          high: 50_000,
+          take: (pressure) => set({ ...filter, pressure }),
+        },
+        {
+          label: 'At a flow of',
+          quantity: 'flow',
+          value: filter.flow,
+          low: 1e-4,
+          high: 100,
+          take: (flow) => set({ ...filter, flow }),
+        },
+      ];
+    default:
+      return filter satisfies never;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'dc-collector-panel': CollectorPanel;
+  }
+}
