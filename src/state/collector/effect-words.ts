@@ -38,8 +38,10 @@ export function effectWords(facts: EffectFacts, system: UnitSystem): string {
   const losses = ownLosses(facts, point.flow).map(
     ([what, loss]) => `the ${what} takes ${show('pressure', loss)}`,
   );
-  const taken = losses.length === 0 ? '' : ` On top of that ${losses.join(' and ')}.`;
-  return `The collector moves ${flow} and leaves ${suction} for the ducts.${taken}`;
+  const given = `The collector moves ${flow} and leaves ${suction} for the ducts.`;
+  if (losses.length === 0) return given;
+  // A unit may end with the full stop already.
+  return `${given} On top of that ${losses.join(' and ')}.`.replace(/\.\.$/, '.');
 }
 
 /** What the filter and the separator lose at a flow [m³/s], as far as they are known [Pa]. */

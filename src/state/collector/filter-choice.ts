@@ -11,7 +11,7 @@ export type FilterKind = Filter['kind'];
 /** The ways with their words, in the order in which they are offered. */
 export const FILTER_KINDS: readonly { readonly value: FilterKind; readonly words: string }[] = [
   { value: 'none', words: 'none, or not known' },
-  { value: 'media', words: 'by its media: area and what air it lets through' },
+  { value: 'media', words: 'by its media and their area' },
   { value: 'measured', words: 'by one reading across it while clean' },
   { value: 'resistance', words: 'by its resistance while clean' },
 ];

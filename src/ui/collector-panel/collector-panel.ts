@@ -80,6 +80,7 @@ export class CollectorPanel extends LitElement {
       </p>
       <div class="fields">
         <dc-choice-field
+          class="long"
           label="Curve"
           .choices=${example ? choices : [own, ...choices]}
           .value=${example?.id ?? OWN}
@@ -138,6 +139,7 @@ export class CollectorPanel extends LitElement {
       </p>
       <div class="fields">
         <dc-choice-field
+          class="long"
           label="Known"
           .choices=${FILTER_KINDS}
           .value=${filter.kind}
@@ -183,6 +185,7 @@ export class CollectorPanel extends LitElement {
       </p>
       <div class="fields">
         <dc-choice-field
+          class="long"
           label="Known"
           .choices=${SEPARATORS}
           .value=${separator.kind}

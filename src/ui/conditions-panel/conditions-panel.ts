@@ -9,6 +9,7 @@ import type { Shop } from '../../shop/schema/shop-schema.ts';
 import { airOf } from '../../shop/shop-air.ts';
 import { USUAL_AIR } from '../../shop/started-shop.ts';
 import { filterBlinded } from '../../state/collector/filter-choice.ts';
+import { sourceWords } from '../../state/run-editor/figure-source.ts';
 import type { Session } from '../../state/session.ts';
 import { formatQuantity } from '../../units/format.ts';
 import type { Quantity, UnitSystem } from '../../units/quantity.ts';
@@ -26,8 +27,8 @@ import { panelFormStyles } from '../styles/panel-form.styles.ts';
 
 const OWN = 'own';
 const AIR_KINDS = [
-  { value: 'room', words: 'worked out from the place and the weather' },
-  { value: 'plain', words: 'entered as density and viscosity' },
+  { value: 'room', words: 'from the place and the weather' },
+  { value: 'plain', words: 'entered as numbers' },
 ];
 /** What the document allows of a carrying range [m/s]. */
 const RANGE_LIMITS = { low: [0, 100], high: [0, 200] } as const;
@@ -58,6 +59,7 @@ export class ConditionsPanel extends LitElement {
         <p class="about">Its density is ${density}. Thin air carries the same speed with less pressure.</p>
         <div class="fields">
           <dc-choice-field
+            class="long"
             label="Density and viscosity are"
             .choices=${AIR_KINDS}
             .value=${shop.air.kind}
@@ -126,14 +128,11 @@ export class ConditionsPanel extends LitElement {
 
   #range(session: Session, range: Shop['carryingRange'], units: UnitSystem): TemplateResult {
     const row = CARRYING_RANGES.find(({ low, high }) => low === range.low && high === range.high);
-    const speed = (si: number) => formatQuantity('velocity', units, si);
-    const choices = CARRYING_RANGES.map(({ id, name, low, high }) => ({
-      value: id,
-      words: `${name}: ${speed(low).number} to ${speed(high).text}`,
-    }));
-    const hint = row ? `${row.source.citation} · ${row.source.status}` : 'entered for this shop';
+    const choices = CARRYING_RANGES.map(({ id, name }) => ({ value: id, words: name }));
+    const hint = row ? sourceWords(row.source) : 'entered for this shop';
     return html`<div class="fields">
         <dc-choice-field
+          class="long"
           label="For"
           .choices=${row ? choices : [{ value: OWN, words: 'a range of your own' }, ...choices]}
           .value=${row?.id ?? OWN}

@@ -6,6 +6,8 @@ export const curveEditorStyles = css`
     grid-template-columns: repeat(auto-fit, minmax(min(280px, 100%), 1fr));
     gap: 16px 32px;
     align-items: start;
+    max-inline-size: 960px;
+    margin-block-start: 12px;
   }
 
   .meaning {

@@ -22,6 +22,15 @@ export const shopPageStyles = css`
     line-height: 20px;
   }
 
+  .shops {
+    display: flex;
+    flex: none;
+  }
+
+  .shops button {
+    white-space: nowrap;
+  }
+
   .product {
     flex: 1;
     margin: 0;
@@ -88,6 +97,7 @@ export const shopPageStyles = css`
 
   footer {
     display: grid;
+    grid-template-columns: minmax(0, 1fr);
     gap: 24px;
     margin-block-start: 24px;
     padding-block-start: 20px;
@@ -121,7 +131,7 @@ export const shopPageStyles = css`
     }
 
     dc-run-panel {
-      block-size: max(360px, 22px * var(--dc-run-rows, 12) + 68px);
+      block-size: max(360px, 22px * var(--dc-run-rows, 12) + 128px);
       max-block-size: none;
       margin-block-start: 24px;
     }

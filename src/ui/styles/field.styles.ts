@@ -34,6 +34,12 @@ export const fieldStyles = css`
     outline: none;
   }
 
+  .box input,
+  select,
+  input.line {
+    scroll-margin-block-start: var(--dc-sticky, 0);
+  }
+
   .box input {
     flex: 1;
     inline-size: 100%;

@@ -5,6 +5,8 @@ import { css } from 'lit';
 
 export const panelFormStyles = css`
   :host {
+    --dc-sticky: 120px;
+
     display: block;
     min-inline-size: 0;
   }
@@ -32,6 +34,11 @@ export const panelFormStyles = css`
     gap: 12px 24px;
     align-items: start;
     max-inline-size: 1200px;
+  }
+
+  .long {
+    grid-column: 1 / -1;
+    max-inline-size: 464px;
   }
 
   .about {
