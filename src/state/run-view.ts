@@ -3,11 +3,15 @@
 import type { Shop } from '../shop/schema/shop-schema.ts';
 import type { ShopModel } from '../shop/shop-model.ts';
 import type { StateReport } from '../shop/state-report.ts';
+import type { Verdict } from '../shop/verdict.ts';
 import { formatQuantity } from '../units/format.ts';
 import type { UnitSystem } from '../units/quantity.ts';
 
 /** How a section fares: `still` where no open drop's air passes. */
 export type RunState = 'still' | 'settles' | 'carries' | 'tight';
+
+/** How closely a length is written on the drawing [m]. */
+const LENGTH_STEP: Readonly<Record<UnitSystem, number>> = { us: 0.0254, metric: 0.01 };
 
 /** One section, ready to be drawn. */
 export interface SectionView {
@@ -19,14 +23,21 @@ export interface SectionView {
   readonly straight: boolean;
   /** Inside diameter [m] */
   readonly diameter: number;
-  /** Inside diameter and length as they are written. */
+  /** Inside diameter and length as they are written; the length in whole inches or centimetres. */
   readonly size: string;
   readonly length: string;
   readonly state: RunState;
   /** Speed as it is written, without its unit. */
   readonly speed: string;
-  /** Name of the drop that feeds it, where it is an open end. */
-  readonly drop: string | undefined;
+  /** The drop that feeds it, where it is an open end. */
+  readonly drop: RunDrop | undefined;
+}
+
+/** A drop at an open end. */
+export interface RunDrop {
+  readonly id: string;
+  readonly name: string;
+  readonly verdict: Verdict;
 }
 
 /**
@@ -50,6 +61,7 @@ export function runView(
     const { velocity } = report.sections[i]!;
     const { diameter } = sections[i]!.pipe;
     const drop = tree.drops[i]![0];
+    const length = Math.round(section.length / LENGTH_STEP[system]) * LENGTH_STEP[system];
     return {
       id: section.id,
       name: section.name ?? section.id,
@@ -57,12 +69,17 @@ export function runView(
       straight: section.join?.kind === 'momentum' && section.join.angle === 0,
       diameter,
       size: formatQuantity('diameter', system, diameter).text,
-      length: formatQuantity('length', system, section.length).text,
+      length: formatQuantity('length', system, length).text,
       state: flowing.has(i) ? stateAt(velocity, shop.carryingRange) : 'still',
       speed: formatQuantity('velocity', system, velocity).number,
-      drop: drop === undefined ? undefined : shop.drops[drop]!.name,
+      drop: drop === undefined ? undefined : dropOf(shop, report, drop),
     };
   });
+}
+
+function dropOf(shop: Shop, report: StateReport, drop: number): RunDrop {
+  const { id, name } = shop.drops[drop]!;
+  return { id, name, verdict: report.drops[drop]!.verdict };
 }
 
 function stateAt(velocity: number, range: Shop['carryingRange']): RunState {

@@ -2,35 +2,104 @@ import { css } from 'lit';
 
 export const runDrawingStyles = css`
   :host {
-    display: block;
+    display: grid;
+    grid-template-rows: 24px minmax(0, 1fr) auto;
     contain: size layout;
     position: relative;
     block-size: 100%;
     min-block-size: 160px;
   }
 
-  svg.run {
-    position: absolute;
-    inset: 0;
-    inline-size: 100%;
-    block-size: 100%;
-    overflow: visible;
+  .window {
+    min-block-size: 0;
+    overflow: hidden;
+    touch-action: pan-x pan-y;
+    overscroll-behavior: auto;
+  }
+
+  .window.zoomed {
+    overflow: auto;
+    cursor: grab;
+    box-shadow: inset 0 0 0 1px var(--dc-rule);
+  }
+
+  .window.zoomed:active {
+    cursor: grabbing;
   }
 
   .key {
     display: flex;
     flex-wrap: wrap;
-    gap: 0 16px;
+    gap: 0 12px;
+    block-size: 20px;
     margin: 0;
+    overflow: hidden;
     color: var(--dc-ink-soft);
     font-size: 12px;
-    line-height: 16px;
+    line-height: 20px;
   }
 
   .item {
     display: inline-flex;
     align-items: center;
-    gap: 6px;
+    gap: 5px;
+    white-space: nowrap;
+  }
+
+  .foot {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr) auto;
+    align-items: center;
+    gap: 12px;
+    block-size: 44px;
+  }
+
+  .foot.stacked {
+    grid-template-columns: minmax(0, 1fr);
+    gap: 0;
+    block-size: 104px;
+  }
+
+  .stacked .reading {
+    block-size: 58px;
+    max-block-size: none;
+    padding-block-start: 4px;
+  }
+
+  .reading {
+    max-block-size: 40px;
+    margin: 0;
+    overflow: hidden;
+    font-size: var(--dc-small);
+    font-variant-numeric: tabular-nums;
+    line-height: 18px;
+  }
+
+  .hint {
+    color: var(--dc-ink-soft);
+  }
+
+  .figure + .figure::before {
+    content: '· ';
+    color: var(--dc-ink-soft);
+  }
+
+  .zoom {
+    display: flex;
+  }
+
+  .sign {
+    font-size: 18px;
+    line-height: 20px;
+  }
+
+  button[aria-disabled='true'] {
+    color: var(--dc-ink-soft);
+    cursor: default;
+  }
+
+  button[aria-disabled='true'] > span {
+    border-block-end-color: transparent;
   }
 
   path {
@@ -38,32 +107,25 @@ export const runDrawingStyles = css`
     stroke-linejoin: round;
   }
 
-  .wall {
+  .wall,
+  .inside {
+    stroke: var(--dc-air);
+  }
+
+  .wall.still {
     stroke: var(--dc-rule-strong);
   }
 
-  .inside {
+  .inside.still {
     stroke: var(--dc-range);
   }
 
-  .tight .inside {
+  .gap {
     stroke: var(--dc-paper);
   }
 
-  .carries .wall,
-  .carries .inside {
-    stroke: var(--dc-air);
-  }
-
-  .tight .wall {
-    stroke: var(--dc-air);
-  }
-
-  .settles .wall {
-    stroke: var(--dc-duct);
-  }
-
-  .settles .inside {
+  .wall.settles,
+  .inside.settles {
     stroke: var(--dc-duct);
   }
 
@@ -72,9 +134,56 @@ export const runDrawingStyles = css`
     stroke-linecap: round;
   }
 
+  .arrow {
+    stroke: var(--dc-paper);
+    stroke-width: 2;
+    stroke-linejoin: miter;
+  }
+
+  .halo {
+    stroke: var(--dc-ink);
+  }
+
+  .halo-paper {
+    stroke: var(--dc-paper);
+  }
+
+  .name-halo {
+    fill: none;
+    stroke: var(--dc-ink);
+    stroke-width: 1.5;
+  }
+
+  .halo.focused,
+  .name-halo.focused {
+    stroke: var(--dc-focus);
+  }
+
+  .name-halo.focused {
+    stroke-width: 2;
+  }
+
+  .hit {
+    fill: none;
+    stroke: transparent;
+    pointer-events: stroke;
+    cursor: pointer;
+  }
+
+  rect.hit {
+    stroke: none;
+    fill: transparent;
+    pointer-events: fill;
+  }
+
+  [role='option']:focus {
+    outline: none;
+  }
+
   text {
     fill: var(--dc-ink-soft);
     font-size: 12px;
+    pointer-events: none;
   }
 
   .drop {
@@ -87,13 +196,13 @@ export const runDrawingStyles = css`
     font-weight: 600;
   }
 
+  .drop.chosen {
+    fill: var(--dc-ink);
+  }
+
   .speed {
     fill: var(--dc-ink);
     text-anchor: middle;
-    stroke: var(--dc-paper);
-    stroke-width: 3;
-    stroke-linejoin: round;
-    paint-order: stroke;
   }
 
   .settles .speed {
@@ -110,6 +219,14 @@ export const runDrawingStyles = css`
     text-anchor: middle;
   }
 
+  .size.in,
+  .speed.in {
+    stroke: var(--dc-paper);
+    stroke-width: 10;
+    stroke-linejoin: round;
+    paint-order: stroke;
+  }
+
   .collector {
     fill: var(--dc-paper);
     stroke: var(--dc-ink);
@@ -117,8 +234,30 @@ export const runDrawingStyles = css`
   }
 
   @media (forced-colors: active) {
-    .still .inside {
+    .inside.still {
       stroke: Canvas;
+    }
+  }
+
+  @media print {
+    :host {
+      display: block;
+      contain: none;
+      block-size: auto;
+      break-inside: avoid;
+    }
+
+    .window {
+      overflow: visible;
+    }
+
+    svg.run {
+      inline-size: 100%;
+      block-size: auto;
+    }
+
+    .foot {
+      display: none;
     }
   }
 `;

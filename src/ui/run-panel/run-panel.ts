@@ -1,13 +1,20 @@
-// The drawing of the session's run of ducts.
+// The drawing of the session's run of ducts. What is selected in it is selected everywhere.
 
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement } from 'lit/decorators.js';
+import { partReading } from '../../state/part-reading.ts';
 import { runView, type SectionView } from '../../state/run-view.ts';
+import type { Part } from '../../state/selected-part.ts';
 import type { Session } from '../../state/session.ts';
+import { formatQuantity } from '../../units/format.ts';
 import { unitLabel } from '../../units/quantity.ts';
 import '../run-drawing/run-drawing.ts';
+import type { PartEvent } from '../run-editor/run-outline-events.ts';
 import { SessionController } from '../session-controller.ts';
 import { baseStyles } from '../styles/base.styles.ts';
+
+/** No duct of a shop runs faster; its figures are as many as any speed's [m/s]. */
+const WIDEST_SPEED = 40;
 
 /** @element dc-run-panel */
 @customElement('dc-run-panel')
@@ -27,20 +34,35 @@ export class RunPanel extends LitElement {
   protected override render(): TemplateResult {
     const view = this.#session.value;
     if (!view) return html`${nothing}`;
+    const drops = view.sections.filter(({ drop }) => drop !== undefined).length;
+    this.style.setProperty('--dc-run-rows', String(drops));
     return html`<h2 class="for-ears">The run of ducts</h2>
       <dc-run-drawing
       .label=${runWords(view.sections)}
       .speedUnit=${view.speedUnit}
+      .widestSpeed=${view.widestSpeed}
       .sections=${view.sections}
+      .selection=${view.selection}
+      .read=${view.read}
+      @dc-part=${({ part }: PartEvent) => view.session.select(part)}
     ></dc-run-drawing>`;
   }
 }
 
 function readRun(session: Session) {
-  const { shop, model, shownReport, units } = session;
+  const shop = session.shop.value;
+  const model = session.model.value;
+  const report = session.shownReport.value;
+  const units = session.units.value;
+  const sections = runView(shop, model, report, units);
+  const stateOf = (id: string) => sections.find((section) => section.id === id)?.state ?? 'still';
   return {
-    sections: runView(shop.value, model.value, shownReport.value, units.value),
-    speedUnit: unitLabel('velocity', units.value),
+    session,
+    sections,
+    selection: session.selection.value,
+    speedUnit: unitLabel('velocity', units),
+    widestSpeed: formatQuantity('velocity', units, WIDEST_SPEED).number,
+    read: (part: Part) => partReading(shop, model, report, part, stateOf(part.id), units),
   };
 }
 
