@@ -47,7 +47,7 @@ export interface ShelfParts {
 }
 
 export class Shelf {
-  /** What is kept, the last written first. */
+  /** What is kept: new ones first, then by when they were last written before the page was opened. */
   readonly shops: ReadonlySignal<readonly Shelved[]>;
   readonly open: ReadonlySignal<OpenShop>;
   readonly notice: ReadonlySignal<Notice | undefined>;
@@ -66,17 +66,15 @@ export class Shelf {
   constructor(parts: ShelfParts) {
     this.#parts = parts;
     this.#writer = new RecordWriter(parts.store, (reason) => this.#onWritten(reason));
-    const entries = parts.records.map(shelved);
+    const entries = parts.records.toSorted((a, b) => b.written - a.written).map(shelved);
     this.#shops = signal(entries);
-    this.shops = computed(() =>
-      this.#shops.value.toSorted((a, b) => b.record.written - a.record.written),
-    );
+    this.shops = computed(() => this.#shops.value);
     const unreadable = entries.filter(({ kind }) => kind === 'unreadable').length;
     this.#notice = signal(
       parts.notice ?? (unreadable > 0 ? unreadableNotice(unreadable) : undefined),
     );
     this.notice = computed(() => this.#notice.value);
-    const latest = this.shops.value.find((entry) => entry.kind === 'shop');
+    const latest = latestOf(entries);
     this.#open = signal(
       latest === undefined
         ? this.#session(parts.newId(), parts.demo, parts.units)
@@ -142,11 +140,12 @@ export class Shelf {
     const entry = this.#find(id);
     if (entry === undefined) return;
     const wasOpen = id === this.#open.peek().id;
-    this.#shops.value = this.#shops.peek().filter((each) => each !== entry);
+    const place = this.#shops.peek().indexOf(entry);
+    this.#shops.value = this.#shops.peek().toSpliced(place, 1);
     this.#writer.remove(id);
     if (wasOpen) this.#showLatest();
     const undo = () => {
-      this.#shops.value = [...this.#shops.peek(), entry];
+      this.#shops.value = this.#shops.peek().toSpliced(place, 0, entry);
       this.#writer.write(entry.record);
       if (wasOpen) this.openKept(id);
       this.dismiss();
@@ -184,7 +183,7 @@ export class Shelf {
   }
 
   #showLatest(): void {
-    const latest = this.shops.peek().find((entry) => entry.kind === 'shop');
+    const latest = latestOf(this.#shops.peek());
     if (latest === undefined) this.openDemo();
     else this.#show(latest.record.id, latest.shop);
   }
@@ -206,8 +205,10 @@ export class Shelf {
 
   #keep(id: string, shop: Shop): void {
     const record = { id, document: shop, written: this.#parts.now() };
-    const others = this.#shops.peek().filter((each) => each.record.id !== id);
-    this.#shops.value = [...others, { kind: 'shop', record, shop }];
+    const entry = { kind: 'shop', record, shop } as const;
+    const shops = this.#shops.peek();
+    const place = shops.findIndex((each) => each.record.id === id);
+    this.#shops.value = place === -1 ? [entry, ...shops] : shops.with(place, entry);
     this.#writer.write(record);
   }
 
@@ -236,6 +237,11 @@ export function refusedNotice(reason: string): Notice {
   return {
     text: `This browser refuses to keep shops (${reason}). What you enter lasts while the page is open: download the file under Shops to keep it.`,
   };
+}
+
+function latestOf(entries: readonly Shelved[]): Extract<Shelved, { kind: 'shop' }> | undefined {
+  const shops = entries.filter((entry) => entry.kind === 'shop');
+  return shops.toSorted((a, b) => b.record.written - a.record.written)[0];
 }
 
 function unreadableNotice(count: number): Notice {

@@ -2,6 +2,7 @@
 
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { repeat } from 'lit/directives/repeat.js';
 import { type Shelved, shelvedName } from '../../state/shelved.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { buttonStyles } from '../styles/button.styles.ts';
@@ -60,7 +61,11 @@ export class ShopList extends LitElement {
         ${isListed ? nothing : this.#button(`Save “${this.openName}” as a file`, { kind: 'download', id: this.open })}
       </div>
       <ul role="list">
-        ${this.shops.map((entry) => this.#entry(entry))}
+        ${repeat(
+          this.shops,
+          ({ record }) => record.id,
+          (entry) => this.#entry(entry),
+        )}
       </ul>
       ${
         this.shops.length === 0

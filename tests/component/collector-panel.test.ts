@@ -1,0 +1,136 @@
+// The collector and the conditions, on the page that holds the session.
+import { describe, it } from 'vitest';
+import { page, userEvent } from 'vitest/browser';
+import { Session } from '../../src/state/session.ts';
+import '../../src/ui/collector-panel/collector-panel.ts';
+import '../../src/ui/conditions-panel/conditions-panel.ts';
+import '../../src/ui/shop-page/shop-page.ts';
+import { demoShop } from '../unit/state/demo-shop.ts';
+import {
+  button,
+  drawn,
+  expect,
+  expectAccessible,
+  html,
+  placeWhole,
+  slider,
+  text,
+} from './harness.ts';
+
+async function unfolded(part: 'Collector' | 'Air, filter and range'): Promise<Session> {
+  const session = new Session(demoShop(), ['planer'], 'us');
+  await placeWhole(html`<dc-shop-page .session=${session}></dc-shop-page>`);
+  await page.getByRole('heading', { level: 2, name: part }).click();
+  await drawn();
+  return session;
+}
+const box = (name: string) => page.getByRole('textbox', { name, exact: true });
+const choice = (name: string) => page.getByRole('combobox', { name, exact: true });
+const flowOf = (session: Session) => session.report.value.operatingPoint!.flow;
+
+async function type(name: string, words: string): Promise<void> {
+  await box(name).fill(words);
+  await userEvent.keyboard('{Enter}');
+  await drawn();
+}
+
+describe('the collector', () => {
+  it('is accessible', async () => {
+    await unfolded('Collector');
+    await expectAccessible(document.querySelector('dc-shop-page')!);
+  });
+
+  it('changes by its points, which make it a curve of one’s own, and back by undo', async () => {
+    const session = await unfolded('Collector');
+    await type('Fan static pressure of point 1', '16');
+    const { curve } = session.shop.value.collector;
+    expect(curve.points[0]!.pressure).toBeCloseTo(3985.42256, 5);
+    expect(curve.name).toBe('5 hp cyclone, 16 in. wheel, changed');
+    session.undo();
+    await drawn();
+    expect((box('Fan static pressure of point 1').element() as HTMLInputElement).value).toBe(
+      '13.60',
+    );
+  });
+
+  it('shows at once what another example, speed and separator do', async () => {
+    const session = await unfolded('Collector');
+    const first = flowOf(session);
+    await type('Speed, of the speed of its curve', '83.333');
+    expect(session.shop.value.collector.speedRatio).toBeCloseTo(0.83333, 9);
+    expect(flowOf(session)).toBeLessThan(first);
+    expect(text(/2,875.rev\/min here/).elements()).toHaveLength(1);
+    expect(text(/^The collector moves .*\(before, /).elements().length).toBeGreaterThanOrEqual(1);
+    await type('Speed, of the speed of its curve', '100');
+    expect(session.shop.value.collector.speedRatio).toBeUndefined();
+    await choice('Curve').selectOptions('1 hp wall bag unit, 10 in. wheel');
+    expect(session.shop.value.collector.curve.id).toBe('wall-bag-unit-1hp');
+    await type('Loss coefficient', '2');
+    expect(session.shop.value.collector.separator).toMatchObject({ coefficient: 2 });
+  });
+
+  it('states the same filter in another way without moving the point', async () => {
+    const session = await unfolded('Collector');
+    const before = flowOf(session);
+    await choice('Known').first().selectOptions('by its resistance while clean');
+    expect(session.shop.value.collector.filter.kind).toBe('resistance');
+    // Both close to 1e-9; a warm start may end elsewhere within that.
+    expect(flowOf(session)).toBeCloseTo(before, 8);
+  });
+});
+
+describe('air, filter and range', () => {
+  it('are accessible', async () => {
+    await unfolded('Air, filter and range');
+    await expectAccessible(document.querySelector('dc-shop-page')!);
+  });
+
+  it('blind the filter under the hand, and take a drag back as one', async () => {
+    const session = await unfolded('Air, filter and range');
+    const before = flowOf(session);
+    (slider('How blind the filter is').element() as HTMLElement).focus();
+    await userEvent.keyboard('{End}');
+    await drawn();
+    expect(session.shop.value.collector.filter).toMatchObject({ blinding: 5 });
+    expect(flowOf(session)).toBeLessThan(before);
+    expect(slider('How blind the filter is').element().getAttribute('aria-valuetext')).toBe(
+      '5 times clean',
+    );
+    session.undo();
+    expect(session.shop.value.collector.filter).toMatchObject({ blinding: 1.5 });
+    await button('Back to a clean filter').click();
+    expect(session.shop.value.collector.filter).not.toHaveProperty('blinding');
+  });
+
+  it('change the air, and go back to the usual', async () => {
+    const session = await unfolded('Air, filter and range');
+    await type('Height above the sea', '2500 m');
+    expect(session.shop.value.air).toMatchObject({ altitude: 2500 });
+    await type('Relative humidity', '80');
+    expect(session.shop.value.air).toMatchObject({ humidity: 0.8 });
+    await button(/^Back to sea level, 68.°F and 50.%$/).click();
+    expect(session.shop.value.air).toEqual({
+      kind: 'room',
+      altitude: 0,
+      temperature: 20,
+      humidity: 0.5,
+    });
+    await choice('Density and viscosity are').selectOptions('entered as numbers');
+    expect(session.shop.value.air.kind).toBe('plain');
+    await type('Density', '0.07');
+    expect(session.model.value.air.density).toBeCloseTo(1.12129, 4);
+  });
+
+  it('refuse a range that is upside down, keep what was typed, and take one of the table', async () => {
+    const session = await unfolded('Air, filter and range');
+    await type('Slower and chips settle', '5000');
+    expect(page.getByRole('alert').element().textContent).toMatch(/must lie below/);
+    expect((box('Slower and chips settle').element() as HTMLInputElement).value).toBe('5000');
+    expect(session.shop.value.carryingRange).toEqual({ low: 17.78, high: 22.86 });
+    await choice('For').selectOptions('heavy or wet sawdust');
+    expect(session.shop.value.carryingRange).toEqual({ low: 20.32, high: 22.86 });
+    expect(text(/ACGIH.*verified/).elements().length).toBeGreaterThanOrEqual(1);
+    await button('Back to the usual range').click();
+    expect(session.shop.value.carryingRange).toEqual({ low: 17.78, high: 22.86 });
+  });
+});

@@ -1,0 +1,108 @@
+import { describe, it } from 'vitest';
+import { page, userEvent } from 'vitest/browser';
+import type { PointsTable } from '../../src/ui/points-table/points-table.ts';
+import '../../src/ui/points-table/points-table.ts';
+import { button, drawn, expect, expectAccessible, heard, html, place, text } from './harness.ts';
+
+const POINTS = [
+  { flow: 0, pressure: 2000 },
+  { flow: 0.25, pressure: 1500 },
+  { flow: 0.5, pressure: 400 },
+];
+const placeTable = (points = POINTS) =>
+  place<PointsTable>(
+    html`<dc-points-table .points=${points} .units=${'metric'} pressure="Suction"></dc-points-table>`,
+  );
+const flow = (i: number) => page.getByRole('textbox', { name: `Flow of point ${i}`, exact: true });
+const pressure = (i: number) =>
+  page.getByRole('textbox', { name: `Suction of point ${i}`, exact: true });
+const flows = () =>
+  page
+    .getByRole('textbox', { name: /^Flow/ })
+    .elements()
+    .map((element) => (element as HTMLInputElement).value);
+
+async function type(box: ReturnType<typeof flow>, words: string): Promise<void> {
+  await box.fill(words);
+  await userEvent.tab();
+  await drawn();
+}
+
+describe('the table of points', () => {
+  it('is accessible, empty and full', async () => {
+    await expectAccessible(await placeTable());
+    await expectAccessible(await placeTable([]));
+  });
+
+  it('takes a point typed below the others and sorts it in once its row is left', async () => {
+    const table = await placeTable();
+    const events = heard(table, 'dc-points');
+    await button('Add a point').click();
+    await userEvent.keyboard('360');
+    await userEvent.tab();
+    expect(flows()).toEqual(['0', '900', '1800', '360']);
+    await userEvent.keyboard('1800');
+    await userEvent.tab();
+    await userEvent.tab();
+    await drawn();
+    expect(flows()).toEqual(['0', '360', '900', '1800']);
+    expect(events.at(-1)!.points).toEqual(POINTS.toSpliced(1, 0, { flow: 0.1, pressure: 1800 }));
+  });
+
+  it('keeps the focus where it went though rows move under it', async () => {
+    await placeTable();
+    await flow(1).fill('2000');
+    await pressure(2).click();
+    await drawn();
+    expect(flows()).toEqual(['900', '1800', '2000']);
+    const focused = document.activeElement?.shadowRoot?.activeElement?.getAttribute('label');
+    expect(focused).toBe('Suction of point 1');
+  });
+
+  it('says at the row which flow stands there twice, and sends nothing until it is right', async () => {
+    const table = await placeTable();
+    const events = heard(table, 'dc-points');
+    await type(flow(2), '1800');
+    expect(text(/1.800.m³\/h stands here a second time/).elements()).toHaveLength(1);
+    expect(text(/the former points hold/).elements()).toHaveLength(1);
+    expect(events).toEqual([]);
+    await type(flow(2), '1000');
+    expect(events).toHaveLength(1);
+    expect(page.getByRole('alert').elements()).toHaveLength(0);
+  });
+
+  it('removes a point, and asks for two at least', async () => {
+    const table = await placeTable();
+    const events = heard(table, 'dc-points');
+    await button('Remove point 2').click();
+    expect(events.map(({ points }) => points.length)).toEqual([2]);
+    await button('Remove point 2').click();
+    expect(text(/two points at least/).elements()).toHaveLength(1);
+    expect(events).toHaveLength(1);
+  });
+
+  it('shows points that come from elsewhere, such as after an undo', async () => {
+    const table = await placeTable();
+    await type(flow(2), '1000');
+    table.points = POINTS.slice(0, 2);
+    await drawn();
+    expect(flows()).toEqual(['0', '900']);
+  });
+
+  it('begins with empty rows, and makes a curve of what is filled', async () => {
+    const table = await placeTable([]);
+    const events = heard(table, 'dc-points');
+    expect(flows()).toEqual(['', '', '', '', '']);
+    await type(flow(1), '0');
+    await type(pressure(1), '10 in. w.g.');
+    await type(flow(2), '600 cfm');
+    expect(events).toEqual([]);
+    await type(pressure(2), '4 ft');
+    expect(page.getByRole('alert').element().textContent).toMatch(/not a pressure/);
+    await type(pressure(2), '4 in. w.g.');
+    expect(events.at(-1)!.points).toEqual([
+      { flow: 0, pressure: 2490.8891 },
+      { flow: 0.28316846592, pressure: 996.35564 },
+    ]);
+  });
+});
