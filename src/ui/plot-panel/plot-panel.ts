@@ -27,7 +27,7 @@ export class PlotPanel extends LitElement {
     `,
   ];
 
-  readonly #session = new SessionController(this, readPlot);
+  readonly #session = new SessionController(this, readPlot, 'when seen');
 
   /** The plot's picture, to be saved. */
   get picture(): SVGSVGElement | null | undefined {

@@ -29,7 +29,7 @@ export class RunPanel extends LitElement {
     `,
   ];
 
-  readonly #session = new SessionController(this, readRun);
+  readonly #session = new SessionController(this, readRun, 'when seen');
 
   protected override render(): TemplateResult {
     const view = this.#session.value;

@@ -22,7 +22,7 @@ const WORST_OFF = '';
 export class SuctionPanel extends LitElement {
   static override styles = [baseStyles, partStyles, suctionPanelStyles];
 
-  readonly #session = new SessionController(this, readSuction);
+  readonly #session = new SessionController(this, readSuction, 'when seen');
 
   protected override render(): TemplateResult {
     const read = this.#session.value;
