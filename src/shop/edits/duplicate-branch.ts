@@ -7,6 +7,7 @@ import { type ShopEdit, changed } from './change.ts';
 import { freshId } from './fresh-id.ts';
 import { freshName } from './fresh-name.ts';
 import { sectionWith } from './insert-section.ts';
+import { nameAlong } from './name-drop.ts';
 import { roomForInlet, tidyJoins } from './tidy-joins.ts';
 
 /**
@@ -26,15 +27,6 @@ export function duplicateBranch(id: string): ShopEdit {
     const copied = branchUpstream(tree, root);
     const originals = copied.flatMap((at) => shop.sections[at] ?? []);
     const ids = freshIds(originals, shop.sections);
-    const names = shop.sections.flatMap(({ name }) => name ?? []);
-    const room = roomForInlet(shop.sections, old.into, old.join);
-    const copies = originals.map((section): Section => {
-      const name = section.name && taking(names, section.name);
-      const copy = { ...section, id: ids.get(section.id) ?? section.id };
-      return section === old
-        ? changed({ ...copy, join: room.join }, { name })
-        : changed({ ...copy, into: ids.get(section.into) ?? section.into }, { name });
-    });
     const fed = shop.drops.filter((drop) => ids.has(drop.into));
     const dropIds = freshIds(fed, shop.drops);
     const dropNames = shop.drops.map(({ name }) => name);
@@ -46,6 +38,18 @@ export function duplicateBranch(id: string): ShopEdit {
         into: ids.get(drop.into) ?? drop.into,
       }),
     );
+    // What is named after a drop is named after the copy of that drop.
+    const along = (name: string) =>
+      fed.reduce((now, drop, i) => nameAlong(now, drop.name, drops[i]?.name ?? drop.name), name);
+    const names = shop.sections.flatMap(({ name }) => name ?? []);
+    const room = roomForInlet(shop.sections, old.into, old.join);
+    const copies = originals.map((section): Section => {
+      const name = section.name && taking(names, along(section.name));
+      const copy = { ...section, id: ids.get(section.id) ?? section.id };
+      return section === old
+        ? changed({ ...copy, join: room.join }, { name })
+        : changed({ ...copy, into: ids.get(section.into) ?? section.into }, { name });
+    });
     return tidyJoins({
       ...shop,
       sections: [...room.sections, ...copies],

@@ -5,7 +5,7 @@ import type { NewBranch } from '../../shop/edits/branch-off.ts';
 import { freshId } from '../../shop/edits/fresh-id.ts';
 import { freshName } from '../../shop/edits/fresh-name.ts';
 import type { NewSection } from '../../shop/edits/insert-section.ts';
-import { pipeNameOf } from '../../shop/edits/name-drop.ts';
+import { hoseNameOf, pipeNameOf } from '../../shop/edits/name-drop.ts';
 import { pipeNumbers, pipeWord } from '../../shop/pipe-of.ts';
 import type { Pipe, Section } from '../../shop/schema/section-schema.ts';
 import type { Shop } from '../../shop/schema/shop-schema.ts';
@@ -49,7 +49,7 @@ export function newPipe(shop: Shop, beside: Section, system: UnitSystem): NewSec
  * @returns the new section
  */
 export function newHose(shop: Shop, drop: string, beside: Section, system: UnitSystem): NewSection {
-  const name = freshName(`${drop} hose`, namesOf(shop));
+  const name = freshName(hoseNameOf(drop), namesOf(shop));
   return {
     id: freshId(name, idsOf(shop)),
     name,

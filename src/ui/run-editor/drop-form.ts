@@ -59,7 +59,7 @@ export class DropForm extends LitElement {
           label="Machine of the table"
           .choices=${MACHINE_CHOICES}
           value=${drop.machine ?? NO_MACHINE}
-          @dc-choice=${({ value }: ChoiceEvent) => this.#ask(setNeed(id, drop.need, value === NO_MACHINE ? undefined : value))}
+          @dc-choice=${({ value }: ChoiceEvent) => this.#ask(setNeed(id, drop.need, value === NO_MACHINE ? undefined : value), `machine of ${id}`)}
         ></dc-choice-field>
         <dc-sourced-field
           label="Air it needs"
@@ -76,7 +76,7 @@ export class DropForm extends LitElement {
       <dc-hood-choice
         .view=${view}
         .units=${units}
-        @dc-hood=${({ hood }: HoodEvent) => this.#ask(setHood(id, hood))}
+        @dc-hood=${({ hood, isChoice }: HoodEvent) => this.#ask(setHood(id, hood), isChoice ? `hood of ${id}` : undefined)}
       ></dc-hood-choice>
       <div class="fields">
         <dc-sourced-field
@@ -93,7 +93,7 @@ export class DropForm extends LitElement {
             ? html`<dc-reducer-choice
                 .view=${view.reducer}
                 .units=${units}
-                @dc-reducer=${({ transition }: ReducerEvent) => this.#ask(setPort(id, drop.port, transition))}
+                @dc-reducer=${({ transition, isChoice }: ReducerEvent) => this.#ask(setPort(id, drop.port, transition), isChoice ? `reducer at ${id}` : undefined)}
               ></dc-reducer-choice>`
             : nothing
         }
@@ -152,8 +152,8 @@ export class DropForm extends LitElement {
     if (this.view) this.#ask(setGate(this.view.drop.id, gate));
   }
 
-  #ask(edit: ShopEdit): void {
-    this.dispatchEvent(new ShopEditEvent(edit));
+  #ask(edit: ShopEdit, mergeKey?: string): void {
+    this.dispatchEvent(new ShopEditEvent(edit, mergeKey));
   }
 }
 

@@ -23,6 +23,9 @@ export class FittingList extends LitElement {
   @property({ attribute: false }) fittings: readonly FittingView[] = [];
   @property({ attribute: false }) units: UnitSystem = 'us';
 
+  /** Whether one was added here that is still to be drawn. */
+  #isAdding = false;
+
   protected override render(): TemplateResult {
     return html`${this.fittings.map(
       (view, at) => html`<dc-fitting-row
@@ -45,7 +48,16 @@ export class FittingList extends LitElement {
     return this.fittings.map(({ fitting }) => fitting);
   }
 
+  protected override async updated(): Promise<void> {
+    if (!this.#isAdding) return;
+    this.#isAdding = false;
+    const added = [...this.renderRoot.querySelectorAll('dc-fitting-row')].at(-1);
+    await added?.updateComplete;
+    added?.focus();
+  }
+
   #add(fitting: Fitting): void {
+    this.#isAdding = true;
     this.dispatchEvent(new FittingsEvent([...this.#held, fitting]));
   }
 

@@ -47,7 +47,7 @@ export class FittingRow extends LitElement {
     if (!view) return html`${nothing}`;
     const { fitting } = view;
     const words = `${FITTING_WORDS[fitting.kind]}, fitting ${this.place}`;
-    return html`<fieldset>
+    return html`<fieldset tabindex="-1">
       <legend>${words}</legend>
       <div class="fields">
         ${this.#shape(fitting)} ${this.#number('How many', 'count', fitting.count ?? 1, [1, 200], (count) => changed(fitting, { count }))}
@@ -70,6 +70,11 @@ export class FittingRow extends LitElement {
         </button>
       </div>
     </fieldset>`;
+  }
+
+  /** Comes here, so that the next stop is the first field. */
+  override focus(): void {
+    this.renderRoot.querySelector('fieldset')?.focus();
   }
 
   #shape(fitting: Fitting): TemplateResult {

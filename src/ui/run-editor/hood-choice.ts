@@ -121,8 +121,8 @@ export class HoodChoice extends LitElement {
   #onKind(kind: string): void {
     this.reading = undefined;
     if (kind === MEASURED) this.reading = { suction: undefined, velocity: undefined };
-    else if (kind === COEFFICIENT) this.#send({ kind, coefficient: this.#roundedLoss() });
-    else this.#send({ kind: 'table', id: kind.replace('table ', '') });
+    else if (kind === COEFFICIENT) this.#send({ kind, coefficient: this.#roundedLoss() }, 'choice');
+    else this.#send({ kind: 'table', id: kind.replace('table ', '') }, 'choice');
   }
 
   /** The present entry loss to begin from, as it is shown. */
@@ -151,8 +151,8 @@ export class HoodChoice extends LitElement {
     return formatQuantity(quantity, this.units, si).text;
   }
 
-  #send(hood: Hood): void {
-    this.dispatchEvent(new HoodEvent(hood));
+  #send(hood: Hood, how?: 'choice'): void {
+    this.dispatchEvent(new HoodEvent(hood, how));
   }
 }
 

@@ -93,12 +93,12 @@ export class JoinChoice extends LitElement {
         label="On the velocity pressure"
         .choices=${STREAMS}
         value=${join.of}
-        @dc-choice=${({ value }: ChoiceEvent) => this.#send({ ...join, of: value === 'own' ? 'own' : 'combined' })}
+        @dc-choice=${({ value }: ChoiceEvent) => this.#send({ ...join, of: value === 'own' ? 'own' : 'combined' }, 'choice')}
       ></dc-choice-field>`;
   }
 
   #onKind(kind: string): void {
-    this.#send(kind === 'fixed' ? FIXED : BY_ANGLE);
+    this.#send(kind === 'fixed' ? FIXED : BY_ANGLE, 'choice');
   }
 
   #onAngle(event: QuantityEvent): void {
@@ -111,8 +111,8 @@ export class JoinChoice extends LitElement {
     if (event.value !== undefined) this.#send({ ...join, coefficient: event.value });
   }
 
-  #send(join: SectionJoin): void {
-    this.dispatchEvent(new JoinEvent(join));
+  #send(join: SectionJoin, how?: 'choice'): void {
+    this.dispatchEvent(new JoinEvent(join, how));
   }
 }
 

@@ -73,7 +73,7 @@ export class PipeChoice extends LitElement {
       .choices=${sizesOf(pipe.family, this.units)}
       value=${pipe.size}
       hint=${`${inside} inside · ${view.diameterSource}`}
-      @dc-choice=${({ value }: ChoiceEvent) => this.#send({ ...pipe, size: value })}
+      @dc-choice=${({ value }: ChoiceEvent) => this.#send({ ...pipe, size: value }, 'choice')}
     ></dc-choice-field>`;
   }
 
@@ -96,6 +96,7 @@ export class PipeChoice extends LitElement {
     const wall = roughness.own ?? roughness.usual ?? 0;
     this.#send(
       value === CUSTOM ? { kind: 'custom', diameter, roughness: wall } : likePipe(value, pipe),
+      'choice',
     );
   }
 
@@ -118,8 +119,8 @@ export class PipeChoice extends LitElement {
     }
   }
 
-  #send(pipe: Pipe): void {
-    this.dispatchEvent(new PipeEvent(pipe));
+  #send(pipe: Pipe, how?: 'choice'): void {
+    this.dispatchEvent(new PipeEvent(pipe, how));
   }
 }
 

@@ -86,10 +86,11 @@ export class ReducerChoice extends LitElement {
   }
 
   #onKind(kind: string): void {
-    if (kind === 'sudden') this.#send({ kind });
-    else if (kind === 'taper') this.#send({ kind, angle: USUAL_CONE });
-    else if (kind === 'plain') this.#send({ kind, coefficient: this.view?.coefficient ?? 0 });
-    else this.#send(undefined);
+    if (kind === 'sudden') this.#send({ kind }, 'choice');
+    else if (kind === 'taper') this.#send({ kind, angle: USUAL_CONE }, 'choice');
+    else if (kind === 'plain')
+      this.#send({ kind, coefficient: this.view?.coefficient ?? 0 }, 'choice');
+    else this.#send(undefined, 'choice');
   }
 
   #onAngle(event: QuantityEvent): void {
@@ -102,8 +103,8 @@ export class ReducerChoice extends LitElement {
     if (event.value !== undefined) this.#send({ kind: 'plain', coefficient: event.value });
   }
 
-  #send(transition: Transition | undefined): void {
-    this.dispatchEvent(new ReducerEvent(transition));
+  #send(transition: Transition | undefined, how?: 'choice'): void {
+    this.dispatchEvent(new ReducerEvent(transition, how));
   }
 }
 

@@ -170,7 +170,7 @@ export class RunEditor extends LitElement {
   }
 
   #onEdit(event: ShopEditEvent): void {
-    const problems = this.#session?.edit(event.edit) ?? [];
+    const problems = this.#session?.edit(event.edit, event.mergeKey) ?? [];
     event.problems = problems;
     this.problem = problemWords(problems);
   }

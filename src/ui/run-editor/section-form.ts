@@ -69,7 +69,7 @@ export class SectionForm extends LitElement {
           class="wide"
           .view=${view.pipe}
           .units=${units}
-          @dc-pipe=${({ pipe }: PipeEvent) => this.#ask(withPipe(id, pipe))}
+          @dc-pipe=${({ pipe, isChoice }: PipeEvent) => this.#ask(withPipe(id, pipe), isChoice ? `pipe of ${id}` : undefined)}
         ></dc-pipe-choice>
       </div>
       <h4>Bends and other fittings</h4>
@@ -84,7 +84,7 @@ export class SectionForm extends LitElement {
               <dc-join-choice
                 .view=${view.join}
                 .units=${units}
-                @dc-join=${({ join }: JoinEvent) => this.#ask(setJoin(id, join))}
+                @dc-join=${({ join, isChoice }: JoinEvent) => this.#ask(setJoin(id, join), isChoice ? `join of ${id}` : undefined)}
               ></dc-join-choice>`
           : nothing
       }
@@ -94,7 +94,7 @@ export class SectionForm extends LitElement {
               <dc-reducer-choice
                 .view=${view.reducer}
                 .units=${units}
-                @dc-reducer=${({ transition }: ReducerEvent) => this.#ask(setTransition(id, transition))}
+                @dc-reducer=${({ transition, isChoice }: ReducerEvent) => this.#ask(setTransition(id, transition), isChoice ? `reducer of ${id}` : undefined)}
               ></dc-reducer-choice>`
           : nothing
       }
@@ -123,8 +123,8 @@ export class SectionForm extends LitElement {
     ></dc-quantity-field>`;
   }
 
-  #ask(edit: ShopEdit): void {
-    this.dispatchEvent(new ShopEditEvent(edit));
+  #ask(edit: ShopEdit, mergeKey?: string): void {
+    this.dispatchEvent(new ShopEditEvent(edit, mergeKey));
   }
 }
 

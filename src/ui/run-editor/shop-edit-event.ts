@@ -9,12 +9,15 @@ export class ShopEditEvent extends DcEvent {
   static readonly type = 'dc-shop-edit';
 
   readonly edit: ShopEdit;
+  /** Edits that follow one another with the same key are undone as one. */
+  readonly mergeKey: string | undefined;
   /** What would be wrong after the edit; then it was not made. */
   problems: readonly Problem[] = [];
 
-  constructor(edit: ShopEdit) {
+  constructor(edit: ShopEdit, mergeKey?: string) {
     super(ShopEditEvent.type);
     this.edit = edit;
+    this.mergeKey = mergeKey;
   }
 }
 

@@ -1,5 +1,6 @@
 // Sent by the parts of a form: the pipe, the hood, how something joins, as it is to be. They carry
-// values of the document and don't know whose they are; the form does.
+// values of the document and don't know whose they are; the form does. Arrow keys in a list choose
+// one entry after another: such a run of choices is to be undone as one.
 
 import type { Hood } from '../../shop/schema/drop-schema.ts';
 import type { Fitting } from '../../shop/schema/fitting-schema.ts';
@@ -9,10 +10,13 @@ import { DcEvent } from '../dc-event.ts';
 export class PipeEvent extends DcEvent {
   static readonly type = 'dc-pipe';
   readonly pipe: Pipe;
+  /** Whether it was chosen from a list, not typed. */
+  readonly isChoice: boolean;
 
-  constructor(pipe: Pipe) {
+  constructor(pipe: Pipe, how?: 'choice') {
     super(PipeEvent.type);
     this.pipe = pipe;
+    this.isChoice = how === 'choice';
   }
 }
 
@@ -40,10 +44,13 @@ export class FittingEvent extends DcEvent {
 export class JoinEvent extends DcEvent {
   static readonly type = 'dc-join';
   readonly join: SectionJoin;
+  /** Whether it was chosen from a list, not typed. */
+  readonly isChoice: boolean;
 
-  constructor(join: SectionJoin) {
+  constructor(join: SectionJoin, how?: 'choice') {
     super(JoinEvent.type);
     this.join = join;
+    this.isChoice = how === 'choice';
   }
 }
 
@@ -51,20 +58,26 @@ export class JoinEvent extends DcEvent {
 export class ReducerEvent extends DcEvent {
   static readonly type = 'dc-reducer';
   readonly transition: Transition | undefined;
+  /** Whether it was chosen from a list, not typed. */
+  readonly isChoice: boolean;
 
-  constructor(transition: Transition | undefined) {
+  constructor(transition: Transition | undefined, how?: 'choice') {
     super(ReducerEvent.type);
     this.transition = transition;
+    this.isChoice = how === 'choice';
   }
 }
 
 export class HoodEvent extends DcEvent {
   static readonly type = 'dc-hood';
   readonly hood: Hood;
+  /** Whether it was chosen from a list, not typed. */
+  readonly isChoice: boolean;
 
-  constructor(hood: Hood) {
+  constructor(hood: Hood, how?: 'choice') {
     super(HoodEvent.type);
     this.hood = hood;
+    this.isChoice = how === 'choice';
   }
 }
 

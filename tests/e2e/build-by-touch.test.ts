@@ -1,0 +1,50 @@
+// The same shop from nothing by a finger, on a screen as wide as a phone's.
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { launchChromium } from '../setup/launch-chromium.ts';
+import { expectBuilt, expectPageToSay, takeSaved } from './against-command-line.ts';
+import { buildShop } from './build-shop.ts';
+import { touchHands } from './hands.ts';
+
+describe('a shop built by touch', () => {
+  let browser: Browser;
+  beforeAll(async () => {
+    browser = await launchChromium();
+  });
+  afterAll(() => browser.close());
+
+  // Some 15 s by itself; a busy machine may take several times as long.
+  it('shows the figures of the command line, and fits a phone', { timeout: 180_000 }, async () => {
+    const page = await browser.newPage({
+      viewport: { width: 390, height: 844 },
+      hasTouch: true,
+      isMobile: true,
+      locale: 'en-US',
+      reducedMotion: 'reduce',
+    });
+    const errors: string[] = [];
+    page.on('pageerror', (error) => errors.push(error.message));
+    await page.goto(inject('pageAddress'), { waitUntil: 'networkidle' });
+    const hands = touchHands(page);
+    await buildShop(hands);
+    const overflow = await page.evaluate(
+      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+    );
+    expect(overflow).toBeLessThanOrEqual(0);
+
+    await hands.press('Shops');
+    const saving = page.waitForEvent('download');
+    await hands.press('Save as a file: Boat shed');
+    const saved = await takeSaved(await saving);
+    expectBuilt(saved.shop);
+    await hands.press('Back to Boat shed');
+
+    await hands.press('Only Planer');
+    await expectPageToSay(page, saved.shop, saved.report(['Planer']));
+    await hands.press('Open Lathe');
+    await expectPageToSay(page, saved.shop, saved.report(['Planer', 'Lathe']));
+    expect(errors).toEqual([]);
+    saved.discard();
+    await page.close();
+  });
+});
