@@ -41,7 +41,9 @@ interface Taken {
 }
 
 /** So much of a duct stays on either side of words written into it [px]. */
-const DUCT_BESIDE = 10;
+const DUCT_BESIDE = 14;
+/** Words written into a duct take no more of its level stretch [-]. */
+const MOST_OF_DUCT = 0.45;
 /** Half the room that an arrow keeps for itself [px]. */
 const ARROW_ROOM = 8;
 /** Paper between a duct and its words, and between words [px]. */
@@ -166,7 +168,7 @@ function candidates(
   const from = foot.y === level.y ? foot.x + GAP : level.from;
   const spare = level.to - from - width - 2 * margin;
   const top = topAt(side, level.y, weight, height);
-  if (side === 'in' && spare <= 0) return [];
+  if (side === 'in' && width > MOST_OF_DUCT * (level.to - level.from)) return [];
   const parts = spare <= 0 ? [0.5] : spare < width ? SHORT : LONG[kind];
   return parts.map((part) => {
     const left = from + margin + part * spare;

@@ -219,12 +219,8 @@ export const runDrawingStyles = css`
     text-anchor: middle;
   }
 
-  .size.in,
-  .speed.in {
-    stroke: var(--dc-paper);
-    stroke-width: 10;
-    stroke-linejoin: round;
-    paint-order: stroke;
+  .paper {
+    fill: var(--dc-paper);
   }
 
   .collector {

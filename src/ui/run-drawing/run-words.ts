@@ -3,7 +3,7 @@
 import { nothing, svg, type SVGTemplateResult } from 'lit';
 import type { Box } from '../../plot/frame.ts';
 import type { DrawnSection } from '../../plot/run-drawing.ts';
-import { runLabels, type SectionLabels } from '../../plot/run-labels.ts';
+import { type PlacedWords, runLabels, type SectionLabels } from '../../plot/run-labels.ts';
 import type { SectionView } from '../../state/run-view.ts';
 import { textSize } from '../operating-plot/text-size.ts';
 import { VERDICT_SHAPES } from '../verdict/verdict-shape.ts';
@@ -61,19 +61,18 @@ export function sectionWords(
   const full = labels.length?.form === 0;
   const suffix = labels.speed?.form === 0 ? STATE_SUFFIX[state] : '';
   return svg`<g class=${state}>
-    ${
-      labels.speed && state !== 'still'
-        ? svg`<text class="speed ${labels.speed.side}" x=${middle(labels.speed.box)} y=${baseline(labels.speed.box)}>${speed}${suffix}</text>`
-        : nothing
-    }
-    ${
-      labels.length
-        ? svg`<text class="size ${labels.length.side}" x=${middle(labels.length.box)} y=${baseline(labels.length.box)}>${
-            full ? `${size} × ${length}` : length
-          }</text>`
-        : nothing
-    }
+    ${labels.speed && state !== 'still' ? word('speed', labels.speed, speed + suffix) : nothing}
+    ${labels.length ? word('size', labels.length, full ? `${size} × ${length}` : length) : nothing}
   </g>`;
+}
+
+/** Words written into a duct stand on paper of their own. */
+function word(kind: string, { side, box }: PlacedWords, text: string): SVGTemplateResult {
+  return svg`${
+    side === 'in'
+      ? svg`<rect class="paper" x=${box.left - 2} y=${box.top} width=${box.right - box.left + 4} height=${box.bottom - box.top} />`
+      : nothing
+  }<text class=${kind} x=${middle(box)} y=${baseline(box)}>${text}</text>`;
 }
 
 /**
