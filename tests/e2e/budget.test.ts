@@ -40,7 +40,6 @@ describe('the first load', () => {
     const sizes = loaded.filter((each) => each.kind === kind).map(({ size }) => size);
     expect(sizes.length).toBeGreaterThan(0);
     const total = sizes.reduce((sum, size) => sum + size, 0);
-    console.log(kind, total);
     expect(total).toBeLessThanOrEqual(MOST[kind]);
   });
 

@@ -73,7 +73,7 @@ export class NoticeLine extends LitElement {
 
   protected override render(): TemplateResult {
     const { notice } = this;
-    return html`<div role="status" class=${notice ? 'line' : ''}>
+    return html`<div aria-live="polite" class=${notice ? 'line' : ''}>
       ${notice ? this.#line(notice) : nothing}
     </div>`;
   }
