@@ -1,8 +1,6 @@
 // The ruled rectangle that a plot is drawn in, and how values become places on the page.
 // Places are in [px] of the drawing, y down; values are in SI.
 
-import { scaleLinear } from 'd3-scale';
-
 /** A rectangle on the page [px]. */
 export interface Box {
   readonly left: number;
@@ -53,13 +51,13 @@ export function plotFrame(inner: Box, flowEnd: number, pressureEnd: number): Plo
   if (!(pressureEnd > 0)) {
     throw new RangeError(`the pressure axis must end above 0, not at ${pressureEnd}`);
   }
-  const x = scaleLinear([0, flowEnd], [inner.left, inner.right]);
-  const y = scaleLinear([0, pressureEnd], [inner.bottom, inner.top]);
+  const across = (inner.right - inner.left) / flowEnd;
+  const up = (inner.bottom - inner.top) / pressureEnd;
   return {
     inner,
     flowEnd,
     pressureEnd,
-    x: (flow) => x(flow),
-    y: (pressure) => y(pressure),
+    x: (flow) => inner.left + across * flow,
+    y: (pressure) => inner.bottom - up * pressure,
   };
 }

@@ -5,7 +5,7 @@ import { bezierPath, type Knot } from './bezier-path.ts';
 import type { Box, Place, PlotFrame } from './frame.ts';
 import { type Obstacles, type Stroke, strokesAlong } from './obstacles.ts';
 import { type LabelSize, type LabelSpot, placeAnywhere, placeLabel } from './place-label.ts';
-import { placeLineLabel } from './place-line-label.ts';
+import { type LineSpot, placeLineLabel } from './place-line-label.ts';
 import type { RuledPlot } from './ruled-plot.ts';
 
 /** A flow with the suction there. */
@@ -30,8 +30,15 @@ export interface MovingParts {
     readonly system: LabelSize;
     readonly trail: readonly LabelSize[];
   };
-  /** Where the numbers stood before. */
-  readonly lastSpot?: LabelSpot | undefined;
+  /** Where labels stood before. */
+  readonly last?: LabelSpots | undefined;
+}
+
+/** Where labels stand as seen from what they name. */
+export interface LabelSpots {
+  readonly point: LabelSpot | undefined;
+  readonly collector: LineSpot | undefined;
+  readonly system: LineSpot | undefined;
 }
 
 /** Places and paths, ready to draw [px]. A label without a free place is left out. */
@@ -40,8 +47,7 @@ export interface MovingPlot {
   readonly point: Place | undefined;
   readonly others: readonly Place[];
   readonly trail: readonly Place[];
-  /** Where the numbers stand beside the point. */
-  readonly spot: LabelSpot | undefined;
+  readonly spots: LabelSpots;
   readonly labels: {
     readonly point: Box | undefined;
     readonly collector: Box | undefined;
@@ -55,6 +61,8 @@ const TRAIL_DISTANCES = [10, 14, 20];
 /** Half the side of the square that a mark keeps free of labels [px]. */
 const POINT_ROOM = 11;
 const MARK_ROOM = 6;
+/** The knots of the system curve are close together [strokes a piece]. */
+const SYSTEM_STROKES = 3;
 /** Where a line's label is tried first, as parts of the way along it [-]. */
 const COLLECTOR_LABEL_AT = [0.12, 0.2, 0.3, 0.05, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9];
 const SYSTEM_LABEL_AT = [0.95, 0.88, 0.8, 0.7, 0.6, 0.5, 0.4, 0.3];
@@ -70,7 +78,7 @@ const SYSTEM_LABEL_AT = [0.95, 0.88, 0.8, 0.7, 0.6, 0.5, 0.4, 0.3];
 export function movingPlot(ruled: RuledPlot, parts: MovingParts): MovingPlot {
   const { frame } = ruled;
   const inView = clipped(parts.system, frame);
-  const systemStrokes = inView.length > 1 ? strokesAlong(inView, frame) : [];
+  const systemStrokes = inView.length > 1 ? strokesAlong(inView, frame, SYSTEM_STROKES) : [];
   const point = parts.point && placeOf(parts.point, frame);
   const others = parts.others.map((other) => placeOf(other, frame));
   const trail = parts.trail.map((tried) => placeOf(tried, frame));
@@ -90,22 +98,37 @@ export function movingPlot(ruled: RuledPlot, parts: MovingParts): MovingPlot {
   };
 
   const beside =
-    point && placeLabel(point, parts.labels.point, page, obstacles, { last: parts.lastSpot });
+    point && placeLabel(point, parts.labels.point, page, obstacles, { last: parts.last?.point });
   const numbers = keep(
     beside?.box ?? (point && placeAnywhere(point, parts.labels.point, page, obstacles)),
   );
-  const label = (at: readonly number[], strokes: readonly Stroke[], size: LabelSize) =>
-    keep(placeLineLabel(strokes, at, size, page, obstacles));
+  const label = (
+    at: readonly number[],
+    strokes: readonly Stroke[],
+    size: LabelSize,
+    last: LineSpot | undefined,
+  ) => {
+    const placed = placeLineLabel(strokes, at, size, page, obstacles, { last });
+    keep(placed?.box);
+    return placed;
+  };
+  const collector = label(
+    COLLECTOR_LABEL_AT,
+    ruled.collector.strokes.known,
+    parts.labels.collector,
+    parts.last?.collector,
+  );
+  const system = label(SYSTEM_LABEL_AT, systemStrokes, parts.labels.system, parts.last?.system);
   return {
     system: inView.length > 1 ? bezierPath(inView, frame) : '',
     point,
     others,
     trail,
-    spot: beside?.spot,
+    spots: { point: beside?.spot, collector: collector?.at, system: system?.at },
     labels: {
       point: numbers,
-      collector: label(COLLECTOR_LABEL_AT, ruled.collector.strokes.known, parts.labels.collector),
-      system: label(SYSTEM_LABEL_AT, systemStrokes, parts.labels.system),
+      collector: collector?.box,
+      system: system?.box,
       trail: trail.map((place, i) => {
         const size = parts.labels.trail[i];
         const near = { distances: TRAIL_DISTANCES };

@@ -23,13 +23,18 @@ const STROKES_PER_PIECE = 8;
  *
  * @param knots - by rising flow
  * @param frame - the plot's scales
+ * @param perPiece - strokes to a piece; fewer will do where knots are close together [-]
  * @returns strokes end to end [px]
  */
-export function strokesAlong(knots: readonly Knot[], frame: PlotFrame): Stroke[] {
+export function strokesAlong(
+  knots: readonly Knot[],
+  frame: PlotFrame,
+  perPiece = STROKES_PER_PIECE,
+): Stroke[] {
   const places: Place[] = [];
   knots.forEach((knot, i) => {
     const next = knots[i + 1];
-    const parts = next ? STROKES_PER_PIECE : 1;
+    const parts = next ? perPiece : 1;
     for (let part = 0; part < parts; part++) {
       places.push(next ? between(knot, next, part / parts, frame) : placeOf(knot, frame));
     }
@@ -68,20 +73,22 @@ function overlaps(a: Box, b: Box): boolean {
 }
 
 /** Cuts the stroke to the box side by side; what is left over lies inside it. */
-function crosses({ from, to }: Stroke, box: Box): boolean {
+function crosses({ from, to }: Stroke, { left, right, top, bottom }: Box): boolean {
   const run = to.x - from.x;
   const rise = to.y - from.y;
+  if (Math.max(from.x, to.x) < left || Math.min(from.x, to.x) > right) return false;
+  if (Math.max(from.y, to.y) < top || Math.min(from.y, to.y) > bottom) return false;
   let enter = 0;
   let leave = 1;
-  for (const [speed, room] of [
-    [-run, from.x - box.left],
-    [run, box.right - from.x],
-    [-rise, from.y - box.top],
-    [rise, box.bottom - from.y],
-  ] as const) {
-    if (speed === 0 && room < 0) return false;
-    if (speed < 0) enter = Math.max(enter, room / speed);
-    if (speed > 0) leave = Math.min(leave, room / speed);
+  if (run !== 0) {
+    const [first, last] = run > 0 ? [left, right] : [right, left];
+    enter = Math.max(enter, (first - from.x) / run);
+    leave = Math.min(leave, (last - from.x) / run);
+  }
+  if (rise !== 0) {
+    const [first, last] = rise > 0 ? [top, bottom] : [bottom, top];
+    enter = Math.max(enter, (first - from.y) / rise);
+    leave = Math.min(leave, (last - from.y) / rise);
   }
   return enter <= leave;
 }

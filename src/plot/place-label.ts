@@ -61,12 +61,17 @@ export function placeLabel(
   obstacles: Obstacles,
   { last, distances = DISTANCES }: LabelSearch = {},
 ): PlacedLabel | undefined {
-  const spots = distances.flatMap((distance) =>
-    DIRECTIONS.map((direction): LabelSpot => ({ direction, distance })),
-  );
-  for (const spot of last ? [last, ...spots] : spots) {
+  const tried = (spot: LabelSpot): PlacedLabel | undefined => {
     const box = boxAt(mark, size, spot);
-    if (isInside(box, page) && isFree(grown(box, ROOM), obstacles)) return { box, spot };
+    return isInside(box, page) && isFree(grown(box, ROOM), obstacles) ? { box, spot } : undefined;
+  };
+  const kept = last && tried(last);
+  if (kept) return kept;
+  for (const distance of distances) {
+    for (const direction of DIRECTIONS) {
+      const placed = tried({ direction, distance });
+      if (placed) return placed;
+    }
   }
   return undefined;
 }

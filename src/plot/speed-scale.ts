@@ -1,8 +1,6 @@
 // The scale that a drop's speed is read on, with the carrying range marked.
 // It starts at 0 and its end stays put; a speed past the end is pinned there and says so.
 
-import { scaleLinear } from 'd3-scale';
-
 /** The carrying range, or another stretch of speeds [m/s]. */
 export interface SpeedRange {
   readonly low: number;
@@ -41,7 +39,7 @@ export function speedScale(width: number, range: SpeedRange): SpeedScale {
     throw new RangeError(`a range must rise from above 0, not ${range.low} to ${range.high}`);
   }
   const end = END_OVER_HIGH * range.high;
-  const scale = scaleLinear([0, end], [0, width]).clamp(true);
+  const scale = (speed: number) => (width * Math.min(speed, end)) / end;
   return {
     rangeStart: scale(range.low),
     rangeEnd: scale(range.high),

@@ -19,7 +19,8 @@ export interface DropView {
   readonly name: string;
   /** 0 shut to 1 drawn right out [-]; undefined where there is no gate. */
   readonly travel: number | undefined;
-  readonly flow: FormattedQuantity;
+  /** Undefined while it is shut: what leaks is not worth a number. */
+  readonly flow: FormattedQuantity | undefined;
   readonly need: FormattedQuantity | undefined;
   /** In the drop's own pipe; undefined while it is shut. */
   readonly speed: SpeedView | undefined;
@@ -61,7 +62,7 @@ export function dropViews(
       id: drop.id,
       name: drop.name,
       travel: drop.gate === undefined ? undefined : report.travel,
-      flow: formatQuantity('flow', system, report.flow),
+      flow: isOpen ? formatQuantity('flow', system, report.flow) : undefined,
       need: report.need === null ? undefined : formatQuantity('flow', system, report.need),
       speed: isOpen ? speedView(report.velocity) : undefined,
       slowest: isOpen ? slowestView(report, drop.into) : undefined,

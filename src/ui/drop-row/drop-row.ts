@@ -40,7 +40,7 @@ export class DropRow extends LitElement {
       ${drop.travel === undefined ? nothing : this.#gate(drop, drop.travel)}
       <div class="flow">
         <p class=${isOpen ? 'figure' : 'figure idle'}>
-          <span class="for-ears">flow </span>${isOpen ? quantity(drop.flow) : '–'}
+          <span class="for-ears">flow </span>${drop.flow ? quantity(drop.flow) : '–'}
         </p>
         ${drop.need ? html`<p class="note">needs ${text(drop.need)}</p>` : nothing}
       </div>

@@ -86,7 +86,7 @@ export class OperatingPlot extends LitElement {
           system: textSize(DUCTS_LABEL, LINE_LABEL_SIZE),
           trail: this.trail.map(({ name }) => textSize(name, TRIED_LABEL_SIZE)),
         },
-        lastSpot: this.#moving?.spot,
+        last: this.#moving?.spots,
       });
   }
 

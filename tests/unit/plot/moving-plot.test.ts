@@ -82,8 +82,8 @@ describe('the moving part', () => {
   it('keeps the numbers on the side where they were while a gate moves a little', () => {
     const ruled = ruledPlot(sampleCurve, 'us', sizes[0]!);
     const before = movingPlot(ruled, parts(9000));
-    const after = movingPlot(ruled, { ...parts(9100), lastSpot: before.spot });
-    expect(after.spot).toEqual(before.spot);
+    const after = movingPlot(ruled, { ...parts(9100), last: before.spots });
+    expect(after.spots.point).toEqual(before.spots.point);
   });
 });
 
