@@ -23,6 +23,8 @@ export interface JudgedRows {
   readonly problems: ReadonlyMap<number, string>;
   /** What is wrong with all of them, empty where nothing is. */
   readonly problem: string;
+  /** How many have a flow without a pressure or the other way round. */
+  readonly halfFilled: number;
 }
 
 /**
@@ -56,7 +58,10 @@ export function judgeRows(rows: readonly PointRow[], units: UnitSystem): JudgedR
   );
   const problem = wholeProblem(filled, doubles.length);
   const points = filled.map(({ flow, pressure }) => ({ flow, pressure }));
-  return { points: problem === '' ? points : undefined, problems, problem };
+  const halfFilled = rows.filter(
+    ({ flow, pressure }) => (flow === undefined) !== (pressure === undefined),
+  ).length;
+  return { points: problem === '' ? points : undefined, problems, problem, halfFilled };
 }
 
 function wholeProblem(filled: readonly CurvePoint[], doubles: number): string {

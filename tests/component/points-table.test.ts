@@ -81,6 +81,18 @@ describe('the table of points', () => {
     expect(events).toHaveLength(1);
   });
 
+  it('takes two pasted columns at once', async () => {
+    const table = await placeTable([]);
+    const events = heard(table, 'dc-points');
+    const data = new DataTransfer();
+    data.setData('text/plain', 'm³/h\tPa\n1800\t400\n0\t2000\n900\t1500');
+    const paste = { clipboardData: data, bubbles: true, composed: true, cancelable: true };
+    flow(1).element().dispatchEvent(new ClipboardEvent('paste', paste));
+    await drawn();
+    expect(flows()).toEqual(['0', '900', '1800']);
+    expect(events.map(({ points }) => points)).toEqual([POINTS]);
+  });
+
   it('shows points that come from elsewhere, such as after an undo', async () => {
     const table = await placeTable();
     await type(flow(2), '1000');

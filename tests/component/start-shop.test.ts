@@ -91,6 +91,18 @@ describe('the start of a shop', () => {
     expect(curve.includes).toEqual({ filter: true, separator: false });
   });
 
+  it('opens nothing while something typed is not understood, and goes there', async () => {
+    const start = await placeStart();
+    const events = heard(start, 'dc-start');
+    await type('Length of the main', 'quite long');
+    await button('Open the shop').click();
+    expect(events).toEqual([]);
+    expect(text(/“Length of the main” holds something/).elements()).toHaveLength(1);
+    await type('Length of the main', '20 ft');
+    await button('Open the shop').click();
+    expect(events).toHaveLength(1);
+  });
+
   it('says what it takes for the rest, in the reader’s units', async () => {
     await placeStart();
     expect(text(/Air of 68.°F and 50.% humidity.*3,500 to 4,500.ft\/min/).elements()).toHaveLength(

@@ -5,6 +5,7 @@ import { html, LitElement, nothing, type PropertyValues, type TemplateResult } f
 import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { CurvePoint } from '../../curve/curve-data.ts';
+import { pastedPoints } from '../../state/pasted-points.ts';
 import { judgeRows, type PointRow, sortedRows } from '../../state/point-rows.ts';
 import type { UnitSystem } from '../../units/quantity.ts';
 import type { QuantityEvent } from '../quantity-field/quantity-event.ts';
@@ -52,11 +53,11 @@ export class PointsTable extends LitElement {
   }
 
   protected override render(): TemplateResult {
-    const { problems, problem } = judgeRows(this.rows, this.units);
+    const { problems, problem, halfFilled } = judgeRows(this.rows, this.units);
     const isUntouched = this.rows.every(({ flow, pressure }) => (flow ?? pressure) === undefined);
-    return html`<table>
+    return html`<table @paste=${(event: ClipboardEvent) => this.#onPaste(event)}>
         <caption>
-          Points of the curve, in any order
+          Points of the curve, in any order; two columns can be pasted
         </caption>
         <thead>
           <tr>
@@ -74,6 +75,7 @@ export class PointsTable extends LitElement {
         </tbody>
       </table>
       ${problem === '' ? nothing : html`<p class=${isUntouched ? 'hint' : 'problem'} role="status">${problem}</p>`}
+      ${halfFilled === 0 ? nothing : html`<p class="hint">${halfFilledWords(halfFilled)}</p>`}
       <button type="button" @click=${() => this.#add()}><span>Add a point</span></button>`;
   }
 
@@ -118,6 +120,16 @@ export class PointsTable extends LitElement {
     </tr>`;
   }
 
+  /** Two columns pasted into a field are points: all at once, and one step to undo. */
+  #onPaste(event: ClipboardEvent): void {
+    const points = pastedPoints(event.clipboardData?.getData('text/plain') ?? '', this.units);
+    if (points === undefined) return;
+    event.preventDefault();
+    const filled = this.rows.filter(({ flow, pressure }) => (flow ?? pressure) !== undefined);
+    const added = points.map((point) => ({ key: ++this.#lastKey, ...point }));
+    this.#change(sortedRows([...filled, ...added]));
+  }
+
   #emptyRow(): PointRow {
     return { key: ++this.#lastKey, flow: undefined, pressure: undefined };
   }
@@ -154,6 +166,12 @@ export class PointsTable extends LitElement {
       relatedTarget.focus();
     }
   }
+}
+
+function halfFilledWords(count: number): string {
+  return count === 1
+    ? 'One row is half filled and is left out until it is whole.'
+    : `${count} rows are half filled and are left out until they are whole.`;
 }
 
 function isSame(a: readonly CurvePoint[], b: readonly CurvePoint[]): boolean {

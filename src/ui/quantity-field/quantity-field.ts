@@ -65,6 +65,11 @@ export class QuantityField extends LitElement {
 
   @state() private outcome: Typed = { kind: 'same' };
 
+  /** Whether something stands in the field that was not understood, or is still asked about. */
+  get isUnsettled(): boolean {
+    return this.outcome.kind === 'refused' || this.outcome.kind === 'question';
+  }
+
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (changed.has('value')) this.#settle();
     else if (changed.has('units') && this.outcome.kind !== 'refused') this.#settle();

@@ -74,8 +74,8 @@ export function takeReading(asked: Asked, { value, echo }: Reading): Typed {
   const message = outOfBounds(asked, value);
   if (message !== undefined) return { kind: 'refused', message };
   if (value === asked.value) return { kind: 'same' };
-  const plain = formatQuantity(asked.quantity, asked.units, value).text;
-  return { kind: 'other', value, echo: echo === plain ? '' : echo };
+  // Only what was typed in another unit is said back; it then has the shown one in brackets.
+  return { kind: 'other', value, echo: echo.endsWith(')') ? echo : '' };
 }
 
 function outOfBounds({ quantity, units, low, high }: Asked, value: number): string | undefined {

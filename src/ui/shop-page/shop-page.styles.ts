@@ -137,13 +137,19 @@ export const shopPageStyles = css`
     }
   }
 
+  @media (max-width: 899px) {
+    .product {
+      display: none;
+    }
+
+    h1 {
+      flex: 1;
+    }
+  }
+
   @media (max-width: 599px) {
     :host {
       padding: 0 16px 32px;
-    }
-
-    .product {
-      display: none;
     }
 
     header {

@@ -17,6 +17,7 @@ import type { ChoiceEvent } from '../choice-field/choice-event.ts';
 import '../choice-field/choice-field.ts';
 import '../curve-editor/curve-editor.ts';
 import type { CurveEvent } from '../curve-editor/curve-event.ts';
+import { firstUnsettled } from '../quantity-field/first-unsettled.ts';
 import type { QuantityEvent } from '../quantity-field/quantity-event.ts';
 import '../quantity-field/quantity-field.ts';
 import '../run-editor/pipe-choice.ts';
@@ -231,10 +232,17 @@ export class StartShop extends LitElement {
   }
 
   #set(changes: Partial<ShopStart>): void {
+    this.problem = '';
     if (this.start) this.start = { ...this.start, ...changes };
   }
 
   #open(start: ShopStart): void {
+    const unsettled = firstUnsettled(this.renderRoot);
+    if (unsettled) {
+      this.problem = `“${unsettled.label}” holds something that is not understood yet.`;
+      unsettled.focus();
+      return;
+    }
     if (this.isOwn && this.own.points.length < 2) {
       this.problem =
         'The collector’s curve needs two points at least, each with flow and pressure.';

@@ -13,6 +13,7 @@ describe('rows of points', () => {
       ],
       problems: new Map(),
       problem: '',
+      halfFilled: 1,
     });
   });
 

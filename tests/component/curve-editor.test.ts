@@ -1,0 +1,48 @@
+import { describe, it } from 'vitest';
+import { page, userEvent } from 'vitest/browser';
+import { exampleCurves } from '../../src/shop/example-curves.ts';
+import type { CurveEditor } from '../../src/ui/curve-editor/curve-editor.ts';
+import '../../src/ui/curve-editor/curve-editor.ts';
+import { expect, expectAccessible, heard, html, place, text } from './harness.ts';
+
+const curve = exampleCurves()[0]!;
+const placeEditor = () =>
+  place<CurveEditor>(html`<dc-curve-editor .curve=${curve} .units=${'us'}></dc-curve-editor>`);
+
+describe('the editor of a curve', () => {
+  it('is accessible', async () => {
+    await expectAccessible(await placeEditor());
+  });
+
+  it('tells each change as a whole curve', async () => {
+    const events = heard(await placeEditor(), 'dc-curve');
+    await page.getByRole('textbox', { name: 'Name of the collector' }).fill('Ours');
+    await userEvent.keyboard('{Enter}');
+    await page
+      .getByRole('textbox', { name: 'Inside diameter of the pipe with the tap' })
+      .fill('100 mm');
+    await userEvent.keyboard('{Enter}');
+    await page.getByRole('checkbox', { name: 'its separator' }).click();
+    await page.getByRole('combobox', { name: 'The pressures are' }).selectOptions('total');
+    await page.getByRole('textbox', { name: 'The points hold in air of' }).fill('1.1 kg/m³');
+    await userEvent.keyboard('{Enter}');
+    expect(events.map((event) => event.curve)).toEqual([
+      { ...curve, name: 'Ours' },
+      { ...curve, basis: { kind: 'tap', diameter: 0.1 } },
+      { ...curve, includes: { filter: true, separator: true } },
+      { ...curve, basis: { kind: 'total' } },
+      { ...curve, density: 1.1 },
+    ]);
+  });
+
+  it('heads the pressures by what they are and asks for the tap only where there is one', async () => {
+    const editor = await placeEditor();
+    expect(text('Suction at the tap').elements()).not.toHaveLength(0);
+    editor.curve = { ...curve, basis: { kind: 'fan-static' } };
+    await editor.updateComplete;
+    expect(page.getByRole('textbox', { name: /pipe with the tap/ }).elements()).toHaveLength(0);
+    expect(page.getByRole('columnheader', { name: 'Fan static pressure' }).elements()).toHaveLength(
+      1,
+    );
+  });
+});
