@@ -34,3 +34,25 @@ export function describeFocus(page: Page): Promise<Focus> {
     };
   });
 }
+
+/** Where in the focused list an entry is, and which is the last. */
+export async function placeInList(
+  page: Page,
+  words: string,
+): Promise<{ at: number; last: number }> {
+  const entries = await page.evaluate(() => {
+    let focused = document.activeElement;
+    while (focused?.shadowRoot?.activeElement) focused = focused.shadowRoot.activeElement;
+    const list = focused instanceof HTMLSelectElement ? [...focused.options] : [];
+    return list.map(({ text }) => text.trim());
+  });
+  const at = entries.indexOf(words);
+  if (at === -1) throw new Error(`no entry ${words} in ${entries.join(', ')}`);
+  return { at, last: entries.length - 1 };
+}
+
+/** The rows of the outline from top to bottom, as they read. */
+export async function rowNames(page: Page): Promise<string[]> {
+  const texts = await page.locator('dc-run-outline li > button').allTextContents();
+  return texts.map((text) => text.replace(/\s+/g, ' ').trim());
+}

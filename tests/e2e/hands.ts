@@ -1,7 +1,7 @@
 // Hands that work the page: by keys alone, or by a finger. Both find what they want as a reader does,
 // by its role and its label.
 import type { Page } from 'playwright-core';
-import { describeFocus, type Focus } from './describe-focus.ts';
+import { describeFocus, type Focus, placeInList, rowNames } from './describe-focus.ts';
 
 export interface Hands {
   press(button: string): Promise<void>;
@@ -35,6 +35,12 @@ export function keyboardHands(page: Page): Hands {
 
   const isRow = ({ role, expanded }: Focus) => role === 'button' && expanded !== '';
 
+  /** Down by a number of entries, or up where it is below 0. */
+  async function step(entries: number): Promise<void> {
+    const key = entries < 0 ? 'ArrowUp' : 'ArrowDown';
+    for (let at = 0; at < Math.abs(entries); at++) await keyboard.press(key);
+  }
+
   return {
     async press(name) {
       await walkTo(name, ({ role, name: own }) => role === 'button' && own === name);
@@ -51,13 +57,11 @@ export function keyboardHands(page: Page): Hands {
       await keyboard.press('Enter');
     },
     async choose(label, words) {
-      let { value } = await walkTo(label, ({ role, name }) => role === 'select' && name === label);
-      await keyboard.press('Home');
-      for (let at = 0; value !== words; at++) {
-        if (at === 100) throw new Error(`${label} has no entry ${words}`);
-        if (at > 0) await keyboard.press('ArrowDown');
-        ({ value } = await describeFocus(page));
-      }
+      await walkTo(label, ({ role, name }) => role === 'select' && name === label);
+      const { at, last } = await placeInList(page, words);
+      const isNearEnd = last - at < at;
+      await keyboard.press(isNearEnd ? 'End' : 'Home');
+      await step(isNearEnd ? at - last : at);
     },
     async pick(label) {
       await walkTo('a round button', ({ role }) => role === 'radio');
@@ -68,14 +72,12 @@ export function keyboardHands(page: Page): Hands {
     },
     async openRow(name) {
       await keyboard.press('Escape');
-      await walkTo('the outline', isRow);
-      await keyboard.press('Home');
-      let focus = await describeFocus(page);
-      for (let at = 0; !rowOf(name).test(focus.name); at++) {
-        if (at === MOST_STOPS) throw new Error(`no row ${name}`);
-        await keyboard.press('ArrowDown');
-        focus = await describeFocus(page);
-      }
+      const { name: from } = await walkTo('the outline', isRow);
+      const rows = await rowNames(page);
+      const to = rows.findIndex((row) => rowOf(name).test(row));
+      await step(to - rows.indexOf(from));
+      const focus = await describeFocus(page);
+      if (!rowOf(name).test(focus.name)) throw new Error(`no way by arrow keys to ${name}`);
       if (focus.expanded === 'false') await keyboard.press('Enter');
     },
   };

@@ -204,7 +204,7 @@ export class RunEditor extends LitElement {
 
   #onKey(event: KeyboardEvent, part: Part): void {
     if (event.key !== 'Escape' || event.defaultPrevented) return;
-    this.#focus(part);
+    this.renderRoot.querySelector('dc-run-outline')?.focusPart(part);
   }
 
   /** Puts the focus on a row once it is drawn. */

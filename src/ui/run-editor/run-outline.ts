@@ -42,7 +42,9 @@ export class RunOutline extends LitElement {
   /** Puts the focus on the row of a part. */
   focusPart(part: Part): void {
     this.current = keyOf(part);
-    void this.updateComplete.then(() => this.#buttonOf(keyOf(part))?.focus());
+    const button = this.#buttonOf(this.current);
+    if (button) button.focus();
+    else void this.updateComplete.then(() => this.#buttonOf(keyOf(part))?.focus());
   }
 
   #row(row: OutlineRow, isOpen: boolean, isTabbed: boolean): TemplateResult {
