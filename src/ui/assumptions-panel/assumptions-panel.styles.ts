@@ -5,15 +5,6 @@ export const assumptionsPanelStyles = css`
     display: block;
   }
 
-  summary {
-    inline-size: fit-content;
-    min-block-size: 44px;
-    padding-block: 10px;
-    font-weight: 600;
-    line-height: 24px;
-    cursor: pointer;
-  }
-
   .groups {
     columns: 2 520px;
     column-gap: 40px;

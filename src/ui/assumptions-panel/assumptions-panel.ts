@@ -4,6 +4,7 @@ import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement } from 'lit/decorators.js';
 import type { Assumption } from '../../state/assumptions/assumption.ts';
 import { assumptions } from '../../state/assumptions/assumptions.ts';
+import '../folded-part/folded-part.ts';
 import { SessionController } from '../session-controller.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { assumptionsPanelStyles } from './assumptions-panel.styles.ts';
@@ -20,8 +21,7 @@ export class AssumptionsPanel extends LitElement {
   protected override render(): TemplateResult {
     const groups = this.#session.value;
     if (!groups) return html`${nothing}`;
-    return html`<details>
-      <summary>What was assumed, and where each figure comes from</summary>
+    return html`<dc-folded-part heading="What was assumed, and where each figure comes from">
       <div class="groups">
         ${groups.map(
           ({ heading, rows }) => html`<section>
@@ -32,7 +32,7 @@ export class AssumptionsPanel extends LitElement {
           </section>`,
         )}
       </div>
-    </details>`;
+    </dc-folded-part>`;
   }
 }
 
