@@ -196,10 +196,6 @@ export const runDrawingStyles = css`
     font-weight: 600;
   }
 
-  .drop.chosen {
-    fill: var(--dc-ink);
-  }
-
   .speed {
     fill: var(--dc-ink);
     text-anchor: middle;

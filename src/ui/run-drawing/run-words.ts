@@ -80,17 +80,17 @@ function word(kind: string, { side, box }: PlacedWords, text: string): SVGTempla
  *
  * @param sections - the sections
  * @param drawn - where they lie
- * @param selected - id of the selected drop
+ * @param selected - place of the selected drop's section [-]
  * @returns places of the sections whose drop is named
  */
 export function namedDrops(
   sections: readonly SectionView[],
   drawn: readonly DrawnSection[],
-  selected: string | undefined,
+  selected: number | undefined,
 ): ReadonlySet<number> {
   const ends = sections.flatMap(({ drop, state }, i) => {
     if (drop === undefined) return [];
-    const rank = drop.id === selected ? 0 : state === 'still' ? 2 : 1;
+    const rank = i === selected ? 0 : state === 'still' ? 2 : 1;
     return [{ i, rank, y: drawn[i]!.level.y }];
   });
   const kept: { i: number; y: number }[] = [];
@@ -105,16 +105,11 @@ export function namedDrops(
  *
  * @param section - a section with a drop
  * @param drawn - where it lies
- * @param isSelected - whether the drop is looked at
  * @returns SVG content
  */
-export function dropName(
-  { drop, state }: SectionView,
-  { level }: DrawnSection,
-  isSelected: 'selected' | 'not selected',
-): SVGTemplateResult {
+export function dropName({ drop, state }: SectionView, { level }: DrawnSection): SVGTemplateResult {
   if (drop === undefined) return svg``;
-  const tone = `drop ${state === 'still' ? '' : 'open'} ${isSelected === 'selected' ? 'chosen' : ''}`;
+  const tone = state === 'still' ? 'drop' : 'drop open';
   return svg`${
     state === 'still'
       ? nothing

@@ -1,0 +1,96 @@
+// The ducts where they lie on the page, with room found for their words. Costly, so it is worked out
+// anew only when the ducts, their window or the zoom change, and kept while gates move.
+
+import type { DrawnSection } from '../../plot/run-drawing.ts';
+import { runDrawing } from '../../plot/run-drawing.ts';
+import { arrowsBeside, type SectionLabels } from '../../plot/run-labels.ts';
+import { type RunLayout, runLayout } from '../../plot/run-layout.ts';
+import type { SectionView } from '../../state/run-view.ts';
+import { textSize } from '../operating-plot/text-size.ts';
+import { NAME_INDENT, NAME_SIZE, wordPlaces } from './run-words.ts';
+
+/** All that lies still while gates move. */
+export interface DrawnRun {
+  /** [px] */
+  readonly width: number;
+  /** [px] */
+  readonly height: number;
+  /** Height of a row [px] */
+  readonly pitch: number;
+  readonly layout: RunLayout;
+  readonly sections: readonly DrawnSection[];
+  readonly labels: readonly SectionLabels[];
+}
+
+/** What it depends on besides the ducts. */
+export interface RunPaper {
+  /** Size of the window [px] */
+  readonly width: number;
+  readonly height: number;
+  /** How many times its size the drawing is [-] */
+  readonly zoom: number;
+  /** A speed with as many figures as any. */
+  readonly widestSpeed: string;
+}
+
+/** Room for the collector on the left [px]. */
+const COLLECTOR_ROOM = 36;
+/** Names take no more than this part of the width [-]. */
+const NAMES_PART = 0.43;
+/** A name in bold is so much wider than text is taken to be [-]. */
+const BOLD = 1.2;
+
+/** Keeps the last drawing. */
+export class RunDraughtsman {
+  #for = '';
+  #drawn: DrawnRun | undefined;
+
+  /** The drawing of these ducts on this paper; the very same one if nothing in it has changed. */
+  draw(sections: readonly SectionView[], paper: RunPaper): DrawnRun {
+    const wanted = wordsOf(sections, paper);
+    if (this.#drawn === undefined || wanted !== this.#for) {
+      this.#for = wanted;
+      this.#drawn = drawnRun(sections, paper);
+    }
+    return this.#drawn;
+  }
+}
+
+function wordsOf(sections: readonly SectionView[], paper: RunPaper): string {
+  const { width, height, zoom, widestSpeed } = paper;
+  const parts = [`${width} ${height} ${zoom} ${widestSpeed}`];
+  for (const { id, name, into, straight, diameter, size, length, drop } of sections) {
+    const end = drop === undefined ? '' : `${drop.id}\t${drop.name}`;
+    parts.push(`${id}\t${name}\t${into}\t${straight}\t${diameter}\t${size}\t${length}\t${end}`);
+  }
+  return parts.join('\n');
+}
+
+function drawnRun(sections: readonly SectionView[], paper: RunPaper): DrawnRun {
+  const layout = runLayout(sections);
+  const width = Math.floor(paper.width * paper.zoom);
+  const height = Math.floor(paper.height * paper.zoom);
+  const names = sections.flatMap(({ drop }) => (drop === undefined ? [] : [nameWidth(drop.name)]));
+  const nameRoom = Math.min(NAMES_PART * paper.width, NAME_INDENT + Math.max(0, ...names));
+  const page = {
+    left: COLLECTOR_ROOM,
+    right: Math.round(width - nameRoom),
+    top: 0,
+    bottom: height,
+  };
+  const diameters = sections.map(({ diameter }) => diameter);
+  const lying = runDrawing(layout, diameters, page);
+  const labels = wordPlaces(lying, sections, paper.widestSpeed, page, []);
+  return {
+    width,
+    height,
+    pitch: height / layout.rows,
+    layout,
+    sections: lying.map((each, i) => ({ ...each, arrows: arrowsBeside(each, labels[i]!) })),
+    labels,
+  };
+}
+
+function nameWidth(name: string): number {
+  return BOLD * textSize(name, NAME_SIZE).width;
+}
