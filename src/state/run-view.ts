@@ -13,8 +13,8 @@ export type RunState = 'still' | 'settles' | 'carries' | 'tight';
 /** How closely a length is written on the drawing [m]. */
 const LENGTH_STEP: Readonly<Record<UnitSystem, number>> = { us: 0.0254, metric: 0.01 };
 
-/** One section, ready to be drawn. */
-export interface SectionView {
+/** What of a section stays as it is while gates move. */
+export interface SectionShape {
   readonly id: string;
   readonly name: string;
   /** Place in the list of the section that it empties into; -1 at the collector. */
@@ -26,6 +26,10 @@ export interface SectionView {
   /** Inside diameter and length as they are written; the length in whole inches or centimetres. */
   readonly size: string;
   readonly length: string;
+}
+
+/** One section, ready to be drawn. */
+export interface SectionView extends SectionShape {
   readonly state: RunState;
   /** Speed as it is written, without its unit. */
   readonly speed: string;
@@ -41,26 +45,17 @@ export interface RunDrop {
 }
 
 /**
- * The sections of a shop in one state of its gates.
+ * The sections of a shop, whatever its gates do.
  *
  * @param shop - names, lengths and joins
  * @param model - the shop, ready to be balanced
- * @param report - the state
  * @param system - the units to speak in
  * @returns the sections, in the order of the document
  */
-export function runView(
-  shop: Shop,
-  model: ShopModel,
-  report: StateReport,
-  system: UnitSystem,
-): SectionView[] {
-  const { tree, sections, drops } = model.ducts;
-  const flowing = new Set(drops.flatMap(({ way }, i) => (report.drops[i]!.travel > 0 ? way : [])));
+export function runShape(shop: Shop, model: ShopModel, system: UnitSystem): SectionShape[] {
+  const { tree, sections } = model.ducts;
   return shop.sections.map((section, i) => {
-    const { velocity } = report.sections[i]!;
     const { diameter } = sections[i]!.pipe;
-    const drop = tree.drops[i]![0];
     const length = Math.round(section.length / LENGTH_STEP[system]) * LENGTH_STEP[system];
     return {
       id: section.id,
@@ -70,8 +65,37 @@ export function runView(
       diameter,
       size: formatQuantity('diameter', system, diameter).text,
       length: formatQuantity('length', system, length).text,
-      state: flowing.has(i) ? stateAt(velocity, shop.carryingRange) : 'still',
-      speed: formatQuantity('velocity', system, velocity).number,
+    };
+  });
+}
+
+/**
+ * The sections of a shop in one state of its gates.
+ *
+ * @param shop - names and the carrying range
+ * @param model - the shop, ready to be balanced
+ * @param report - the state
+ * @param system - the units to speak in
+ * @param shape - the sections, where they are at hand
+ * @returns the sections, in the order of the document
+ */
+export function runView(
+  shop: Shop,
+  model: ShopModel,
+  report: StateReport,
+  system: UnitSystem,
+  shape: readonly SectionShape[] = runShape(shop, model, system),
+): SectionView[] {
+  const { tree, drops } = model.ducts;
+  const flowing = new Set(drops.flatMap(({ way }, i) => (report.drops[i]!.travel > 0 ? way : [])));
+  return shape.map((section, i) => {
+    const { velocity } = report.sections[i]!;
+    const drop = tree.drops[i]![0];
+    const flows = flowing.has(i);
+    return {
+      ...section,
+      state: flows ? stateAt(velocity, shop.carryingRange) : 'still',
+      speed: flows ? formatQuantity('velocity', system, velocity).number : '',
       drop: drop === undefined ? undefined : dropOf(shop, report, drop),
     };
   });

@@ -3,7 +3,7 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement } from 'lit/decorators.js';
 import { partReading } from '../../state/part-reading.ts';
-import { runView, type SectionView } from '../../state/run-view.ts';
+import { runShape, runView, type SectionShape, type SectionView } from '../../state/run-view.ts';
 import type { Part } from '../../state/selected-part.ts';
 import type { Session } from '../../state/session.ts';
 import { formatQuantity } from '../../units/format.ts';
@@ -29,7 +29,7 @@ export class RunPanel extends LitElement {
     `,
   ];
 
-  readonly #session = new SessionController(this, readRun, 'when seen');
+  readonly #session = new SessionController(this, runReader(), 'when seen');
 
   protected override render(): TemplateResult {
     const view = this.#session.value;
@@ -49,20 +49,28 @@ export class RunPanel extends LitElement {
   }
 }
 
-function readRun(session: Session) {
-  const shop = session.shop.value;
-  const model = session.model.value;
-  const report = session.shownReport.value;
-  const units = session.units.value;
-  const sections = runView(shop, model, report, units);
-  const stateOf = (id: string) => sections.find((section) => section.id === id)?.state ?? 'still';
-  return {
-    session,
-    sections,
-    selection: session.selection.value,
-    speedUnit: unitLabel('velocity', units),
-    widestSpeed: formatQuantity('velocity', units, WIDEST_SPEED).number,
-    read: (part: Part) => partReading(shop, model, report, part, stateOf(part.id), units),
+/** Reads the run; what stays while gates move is kept from one time to the next. */
+function runReader() {
+  let shape: readonly SectionShape[] = [];
+  let shapeOf: readonly unknown[] = [];
+  return (session: Session) => {
+    const shop = session.shop.value;
+    const model = session.model.value;
+    const report = session.shownReport.value;
+    const units = session.units.value;
+    const from = [shop, model, units];
+    if (from.some((part, i) => part !== shapeOf[i])) shape = runShape(shop, model, units);
+    shapeOf = from;
+    const sections = runView(shop, model, report, units, shape);
+    const fares = (id: string) => sections.find((section) => section.id === id)?.state ?? 'still';
+    return {
+      session,
+      sections,
+      selection: session.selection.value,
+      speedUnit: unitLabel('velocity', units),
+      widestSpeed: formatQuantity('velocity', units, WIDEST_SPEED).number,
+      read: (part: Part) => partReading(shop, model, report, part, fares(part.id), units),
+    };
   };
 }
 
