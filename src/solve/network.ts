@@ -5,6 +5,7 @@
 import type { Air } from '../air/air.ts';
 import type { FrictionLaw } from '../duct/friction-law.ts';
 import { type Join, wyeTerms } from '../duct/wye.ts';
+import { type Branches, branchesOf } from './branches.ts';
 import { type FrictionTable, frictionTable } from './friction-table.ts';
 
 /** One section as it comes from a document or a script. */
@@ -35,7 +36,7 @@ export interface Network {
   readonly firstInlet: Int32Array;
   /** One after its last inlet; equal to the first where section i is open to the room. */
   readonly endInlet: Int32Array;
-  /** 1 where the inlets of section i act on each other's loss, else 0. */
+  /** 1 where all inlets of section i lose something that hangs on all their flows, else 0. */
   readonly isCoupled: Uint8Array;
   /** Velocity pressure = this × flow² [Pa·s²/m⁶]. */
   readonly dynamic: Float64Array;
@@ -51,10 +52,15 @@ export interface Network {
   readonly own: Float64Array;
   readonly combined: Float64Array;
   readonly cross: Float64Array;
+  /** Of a section below a wye: the part of `combined` that all its inlets have [Pa·s²/m⁶]. */
+  readonly shared: Float64Array;
+  /** Of an inlet: what its `combined` has beyond that, 0 or more [Pa·s²/m⁶]. */
+  readonly excess: Float64Array;
   /** Roughness over inside diameter [-]. */
   readonly relativeRoughness: Float64Array;
   /** Friction law, tabulated. */
   readonly friction: FrictionTable;
+  readonly branches: Branches;
   readonly air: Air;
 }
 
@@ -96,6 +102,7 @@ export function buildNetwork(
     (section) => (4 * air.density) / (Math.PI * section.diameter * air.viscosity),
   );
   const frictional = column((section) => section.frictional);
+  const fixed = column((section) => section.fixed);
   const relativeRoughness = column((section) => section.roughness / section.diameter);
   const network: Network = {
     count,
@@ -108,19 +115,35 @@ export function buildNetwork(
     reynolds,
     frictional,
     laminar: frictional.map((multiple, i) => (64 * multiple * dynamic[i]!) / reynolds[i]!),
-    fixed: column((section) => section.fixed),
+    fixed,
     own: new Float64Array(count),
     combined: new Float64Array(count),
     cross: new Float64Array(count),
+    shared: new Float64Array(count),
+    excess: new Float64Array(count),
     relativeRoughness,
     friction: frictionTable(law, relativeRoughness),
+    branches: branchesOf({ parent, firstInlet, endInlet, fixed, frictional, dynamic }),
     air,
   };
-  for (let i = 1; i < count; i++) {
-    const into = parent[i]!;
-    if (endInlet[into]! - firstInlet[into]! > 1) join(network, sections, i);
+  for (let i = 0; i < count; i++) {
+    const [first, end] = [firstInlet[i]!, endInlet[i]!];
+    if (end - first < 2) continue;
+    for (let inlet = first; inlet < end; inlet++) join(network, sections, inlet);
+    share(network, i);
   }
   return network;
+}
+
+/** Parts the losses on the combined flow into what all inlets of a wye have and what one has more. */
+function share(network: Network, outlet: number): void {
+  const { firstInlet, endInlet, isCoupled, combined, cross, shared, excess } = network;
+  const [first, end] = [firstInlet[outlet]!, endInlet[outlet]!];
+  shared[outlet] = Math.min(...combined.subarray(first, end));
+  for (let j = first; j < end; j++) {
+    excess[j] = combined[j]! - shared[outlet]!;
+    if (shared[outlet] !== 0 || cross[j] !== 0) isCoupled[outlet] = 1;
+  }
 }
 
 /** Sets the wye terms of an inlet that is not alone. */
@@ -139,7 +162,6 @@ function join(network: Network, sections: readonly SectionInput[], inlet: number
   network.own[inlet] = terms.own;
   network.combined[inlet] = terms.combined;
   network.cross[inlet] = terms.cross;
-  if (terms.cross !== 0) network.isCoupled[network.parent[inlet]!] = 1;
 }
 
 function checkNumbers(section: SectionInput, index: number): void {

@@ -17,8 +17,7 @@ const ROUNDING = 1e-12;
 const SMALL_STEP = 1e-4;
 /** Part of the flow by which to go aside where no step can be had. */
 const ASIDE = 0.2;
-/** Friction factor and suction [Pa] of a first guess. */
-const USUAL_FRICTION = 0.02;
+/** Suction of a first guess [Pa]. */
 const USUAL_SUCTION = 1000;
 
 /**
@@ -105,31 +104,20 @@ function stepToCurve(work: Workspace, curve: CollectorCurve): number {
   return step;
 }
 
-/** Takes over the gates and gives branches whose gate has moved a flow to begin with. */
+/**
+ * Takes over the gates and gives branches whose gate has moved a flow to begin with: what the last
+ * suction at the end of the branch draws through it now.
+ */
 function begin(network: Network, work: Workspace, gate: Float64Array): void {
-  const isCold = !(work.flow[0]! > 0);
-  for (let i = 0; i < network.count; i++) {
+  const { end, last, resistance } = network.branches;
+  const { flow, suction } = work;
+  const isCold = !(flow[0]! > 0);
+  for (let k = 0; k < end.length; k++) {
+    const i = end[k]!;
     if (!isCold && gate[i] === work.gate[i]) continue;
-    work.gate[i] = gate[i]!;
-    if (inletsOf(network, i) === 0) guessBranch(network, work, i);
+    const drawing = suction[last[k]!]!;
+    const total = resistance[k]! + gate[i]! * network.dynamic[i]!;
+    flow[i] = Math.sqrt((drawing > 0 ? drawing : USUAL_SUCTION) / total);
   }
-}
-
-/** Draws the last known suction at the end of a branch through all its sections in a row. */
-function guessBranch(network: Network, work: Workspace, openEnd: number): void {
-  const { parent, fixed, frictional, dynamic } = network;
-  let resistance = 0;
-  let last = openEnd;
-  for (let i = openEnd; ; i = parent[i]!) {
-    const coefficient = fixed[i]! + work.gate[i]! + USUAL_FRICTION * frictional[i]!;
-    resistance += coefficient * dynamic[i]!;
-    last = i;
-    if (i === 0 || inletsOf(network, parent[i]!) > 1) break;
-  }
-  const suction = work.suction[last]!;
-  work.flow[openEnd] = Math.sqrt((suction > 0 ? suction : USUAL_SUCTION) / resistance);
-}
-
-function inletsOf(network: Network, section: number): number {
-  return network.endInlet[section]! - network.firstInlet[section]!;
+  work.gate.set(gate);
 }

@@ -29,7 +29,7 @@ const LEAST_WEIGHT = 0.01;
  *   to go on from
  */
 export function sweepUp(network: Network, work: Workspace, from: number): number {
-  const { firstInlet, endInlet, isCoupled, own, combined, cross } = network;
+  const { firstInlet, endInlet, isCoupled, own, shared, excess, cross } = network;
   const { dynamic, reynolds, frictional, laminar, fixed } = network;
   const { row, cells } = network.friction;
   const { gate, flow, suction, slope, head, give, drag, level, rise } = work;
@@ -52,7 +52,7 @@ export function sweepUp(network: Network, work: Workspace, from: number): number
       for (let j = first; j < end; j++) q += flow[j]!;
       for (let j = first; j < end; j++) {
         const onOwn = own[j]! * flow[j]!;
-        const onCombined = combined[j]! * q;
+        const onCombined = excess[j]! * q;
         const sum = suction[j]! + onOwn * flow[j]! + onCombined * q;
         const least = LEAST_SHARE * slope[j]! * flow[j]!;
         const x = sum > least ? sum : least;
@@ -75,6 +75,9 @@ export function sweepUp(network: Network, work: Workspace, from: number): number
       p = y * y;
       dp = 2 * y * dy;
       if (isCoupled[i] === 1) {
+        const onShared = shared[i]! * q;
+        p += onShared * q;
+        dp += 2 * onShared;
         for (let j = first; j < end; j++) {
           const evened = flow[j]! + (y - head[j]!) * give[j]!;
           const onCross = cross[j]! * Math.abs(evened);

@@ -92,6 +92,20 @@ describe('the wyes', () => {
     expect(plain.own[1]).toBe(0);
   });
 
+  it('part what is lost on the combined flow into a common share and what an inlet has more', () => {
+    const on = (coefficient: number) => ({ kind: 'fixed', coefficient, of: 'combined' }) as const;
+    const { shared, excess, combined, isCoupled, dynamic } = build(
+      section(-1),
+      section(0, { join: on(0.3) }),
+      section(0, { join: on(0.1) }),
+    );
+    expect(shared[0]! / dynamic[0]!).toBeCloseTo(0.1, 12);
+    expect(excess[1]! / dynamic[0]!).toBeCloseTo(0.2, 12);
+    expect(excess[2]).toBe(0);
+    expect(combined[1]! / dynamic[0]!).toBeCloseTo(0.3, 12);
+    expect([...isCoupled]).toEqual([1, 0, 0]);
+  });
+
   it('are none where one section empties into another', () => {
     const { own, combined, cross, isCoupled } = build(section(-1), section(0, { join: branch }));
     expect([...own, ...combined, ...cross, ...isCoupled]).toEqual(Array(8).fill(0));
