@@ -139,10 +139,11 @@ export function buildNetwork(
 function share(network: Network, outlet: number): void {
   const { firstInlet, endInlet, isCoupled, combined, cross, shared, excess } = network;
   const [first, end] = [firstInlet[outlet]!, endInlet[outlet]!];
-  shared[outlet] = Math.min(...combined.subarray(first, end));
+  const least = Math.min(...combined.subarray(first, end));
+  shared[outlet] = least;
   for (let j = first; j < end; j++) {
-    excess[j] = combined[j]! - shared[outlet]!;
-    if (shared[outlet] !== 0 || cross[j] !== 0) isCoupled[outlet] = 1;
+    excess[j] = combined[j]! - least;
+    if (least !== 0 || cross[j] !== 0) isCoupled[outlet] = 1;
   }
 }
 
