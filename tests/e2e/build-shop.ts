@@ -84,7 +84,7 @@ async function thirdWye(hands: Hands): Promise<void> {
   await hands.press('Add a branch at its upstream end');
   await hands.type('Name', 'Floor sweep');
   await hands.choose('Hood', 'Floor sweep');
-  await hands.type('Leak when shut, of its area', '2');
+  await hands.type('Leak when shut', '2');
 
   await hands.openRow('Lathe');
   await hands.press('Put in a hose');

@@ -64,7 +64,11 @@ export function dropFormView(
       usual: machine?.flow,
       source: machine ? sourceWords(machine.source) : '',
     },
-    leak: { own: drop.gate?.leak, usual: USUAL_LEAK, source: sourceWords(LEAK_SOURCE) },
+    leak: {
+      own: drop.gate?.leak,
+      usual: USUAL_LEAK,
+      source: `of the pipe’s area · ${sourceWords(LEAK_SOURCE)}`,
+    },
     slotLoss: {
       own: drop.gate?.slotLoss,
       usual: USUAL_SLOT_LOSS,

@@ -129,7 +129,7 @@ export class DropForm extends LitElement {
   ): TemplateResult {
     return html`<div class="fields">
       <dc-sourced-field
-        label="Leak when shut, of its area"
+        label="Leak when shut"
         quantity="fraction"
         .units=${this.units}
         .figure=${leak}
@@ -138,7 +138,7 @@ export class DropForm extends LitElement {
         @dc-quantity=${({ value }: QuantityEvent) => this.#askGate(changed(gate, { leak: value }))}
       ></dc-sourced-field>
       <dc-sourced-field
-        label="K of its slot when open"
+        label="K of the open slot"
         .units=${this.units}
         .figure=${slotLoss}
         .low=${0}

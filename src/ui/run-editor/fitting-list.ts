@@ -38,7 +38,7 @@ export class FittingList extends LitElement {
       <div class="buttons" role="group" aria-label="Add a fitting">
         ${NEW_FITTINGS.map(
           (fitting) => html`<button type="button" @click=${() => this.#add(fitting)}>
-            <span>Add ${FITTING_WORDS[fitting.kind].toLowerCase()}</span>
+            <span>Add ${lowered(FITTING_WORDS[fitting.kind])}</span>
           </button>`,
         )}
       </div>`;
@@ -67,6 +67,10 @@ export class FittingList extends LitElement {
     const next = fitting ? this.#held.with(at, fitting) : this.#held.toSpliced(at, 1);
     this.dispatchEvent(new FittingsEvent(next));
   }
+}
+
+function lowered(words: string): string {
+  return words.charAt(0).toLowerCase() + words.slice(1);
 }
 
 declare global {

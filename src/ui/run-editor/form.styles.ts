@@ -37,6 +37,14 @@ export const formStyles = css`
     margin-block-start: 0;
   }
 
+  /* A list of long entries takes a line of its own on a phone. */
+  @container (max-width: 520px) {
+    .fields > dc-choice-field,
+    .fields > dc-reducer-choice {
+      grid-column: 1 / -1;
+    }
+  }
+
   .source {
     margin: 4px 0 0;
     color: var(--dc-ink-soft);
