@@ -35,13 +35,14 @@ export function positionsWhenOpen(
  * @param positions - where they stand
  * @param id - the drop whose gate is moved
  * @param travel - 0 shut to 1 drawn right out [-]
- * @returns the positions afterwards
+ * @returns the positions afterwards, the very same if it stands there already
  * @throws RangeError if the travel is outside 0 to 1
  */
 export function withGate(positions: GatePositions, id: string, travel: number): GatePositions {
   if (!(travel >= 0 && travel <= 1)) {
     throw new RangeError(`a gate's travel must be 0 to 1, not ${travel}`);
   }
+  if (positions.get(id) === travel) return positions;
   return new Map(positions).set(id, travel);
 }
 

@@ -37,7 +37,7 @@ export async function showShop(page: Page, shop: Shop, open: readonly string[]):
 }
 
 /**
- * Drags the gate of a drop to and fro.
+ * Drags the gate of a drop to and fro, from open to shut and back.
  *
  * @param page - showing the shop
  * @param drop - name of the drop
@@ -57,6 +57,8 @@ export async function dragGate(
   const client = await page.context().newCDPSession(page);
   const gate = page.getByRole('slider', { name: `Gate, ${drop}`, exact: true });
   await gate.scrollIntoViewIfNeeded();
+  await gate.press('End');
+  await page.waitForTimeout(300);
   const box = await gate.boundingBox();
   if (!box) throw new Error(`the gate of ${drop} is not to be seen`);
   const [x, y] = [box.x + 40, box.y + box.height / 2];
@@ -77,8 +79,6 @@ export async function dragGate(
   await client.send('Emulation.setCPUThrottlingRate', { rate: 1 });
   await page.mouse.up();
   await client.detach();
-  if (process.env.DUMP)
-    (await import('node:fs')).writeFileSync(process.env.DUMP, JSON.stringify(trace));
   return { frames: frameWork(trace.traceEvents), profile };
 }
 

@@ -50,6 +50,8 @@ function printShares({ frames, profile }: DragRecord, folder: string): void {
   print('drag-12-geometry-share', geometry);
   print('drag-12-render-share', 1 - solve - geometry);
   if (process.argv.includes('--rooms')) {
+    const per = (total: number) => (total / frames.length).toFixed(2);
+    console.log(`of each frame ${per(scripted)} ms script, ${per(browser)} ms browser`);
     for (const [room, time] of [...rooms].toSorted((a, b) => b[1] - a[1])) {
       console.log(`${room}: ${time.toFixed(0)} ms of ${script.toFixed(0)}`);
     }

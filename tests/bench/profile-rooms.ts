@@ -9,6 +9,7 @@ import { join } from 'node:path';
 export interface CpuProfile {
   readonly nodes: readonly {
     readonly id: number;
+    readonly children?: readonly number[];
     readonly callFrame: {
       readonly functionName: string;
       readonly url: string;
@@ -20,21 +21,29 @@ export interface CpuProfile {
   readonly timeDeltas?: readonly number[];
 }
 
-/** Time by room, or by package for what isn't ours; the browser's own is left out [ms]. */
+/**
+ * Time by room, or by package for what isn't ours [ms]. What the browser does within a call counts for
+ * the caller; what it does of itself is left out.
+ */
 export function timeByRoom(profile: CpuProfile, folder: string): Map<string, number> {
   const maps = new Map<string, SourceMap | undefined>();
   const mapOf = (url: string): SourceMap | undefined => {
     if (!maps.has(url)) maps.set(url, readMap(url, folder));
     return maps.get(url);
   };
-  const rooms = new Map(
-    profile.nodes.map(({ id, callFrame }) => {
-      const { url, lineNumber, columnNumber } = callFrame;
-      const entry = url === '' ? undefined : mapOf(url)?.findEntry(lineNumber, columnNumber);
-      const source = entry && 'originalSource' in entry ? entry.originalSource : undefined;
-      return [id, typeof source === 'string' ? roomOf(source) : undefined];
-    }),
+  const parents = new Map(
+    profile.nodes.flatMap(({ id, children = [] }) => children.map((child) => [child, id] as const)),
   );
+  const rooms = new Map<number, string | undefined>();
+  // A node comes after the one that called it.
+  for (const { id, callFrame } of profile.nodes) {
+    const { url, lineNumber, columnNumber } = callFrame;
+    const entry = url === '' ? undefined : mapOf(url)?.findEntry(lineNumber, columnNumber);
+    const source = entry && 'originalSource' in entry ? entry.originalSource : undefined;
+    const caller = parents.get(id);
+    const inherited = caller === undefined ? undefined : rooms.get(caller);
+    rooms.set(id, typeof source === 'string' ? roomOf(source) : inherited);
+  }
   const times = new Map<string, number>();
   profile.samples?.forEach((id, i) => {
     const room = rooms.get(id);
