@@ -14,7 +14,7 @@ const MOST_SWEEPS = 60;
 /** A part of a flow that is lost in rounding sums of many flows. */
 const ROUNDING = 1e-12;
 /** A step to the curve that changes by less than this part of the flow is good enough. */
-const SMALL_STEP = 1e-4;
+const SMALL_STEP = 1e-3;
 /** Part of the flow by which to go aside where no step can be had. */
 const ASIDE = 0.2;
 /** Suction of a first guess [Pa]. */

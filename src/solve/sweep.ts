@@ -1,9 +1,11 @@
 // One Newton step of a whole tree in O(sections): up from the open ends to the flange, down again.
 // Duct losses grow almost with the square of the flow, so the step is taken in the square root of
-// the suction at a wye, y = √X, which is almost straight in every inlet's flow: where friction is
-// constant and wyes are plain one step from anywhere is exact. For inlet j of a wye
+// the suction at a wye, y = √X, which is almost straight in every inlet's flow. What all inlets lose
+// alike, flow-dependent wyes and all, is kept out of X and added below the wye with the flows evened
+// out. So where friction is constant one step from anywhere is exact. For inlet j of a wye
 //     y = y_j + y_j'·δ_j + e_j·δ,     Σ(Q_j + δ_j) = Q + δ,
-// which gives y and every δ_j as straight lines in the step δ of the flow below the wye.
+// which gives y and every δ_j as straight lines in the step δ of the flow below the wye. Only fixed
+// coefficients on the combined flow that differ between the inlets have an e_j.
 
 import type { Network } from './network.ts';
 import type { Workspace } from './workspace.ts';
@@ -104,15 +106,17 @@ export function sweepUp(network: Network, work: Workspace, from: number): number
       const c4 = cells[cell + 6]!;
       const c5 = cells[cell + 7]!;
       const multiple = frictional[i]!;
-      const f = cells[cell + 2]! + x * (c1 + x * (c2 + x * (c3 + x * (c4 + x * c5))));
-      const df = c1 + x * (2 * c2 + x * (3 * c3 + x * (4 * c4 + x * 5 * c5)));
+      // Summed in pairs: processors take the halves side by side.
+      const xx = x * x;
+      const f = cells[cell + 2]! + x * c1 + xx * (c2 + x * c3 + xx * (c4 + x * c5));
+      const df = c1 + 2 * x * c2 + xx * (3 * c3 + 4 * x * c4 + 5 * xx * c5);
       coefficient += multiple * f;
-      dp += vp * (2 * coefficient + multiple * df * perSpan * re);
+      dp += 2 * vp * coefficient + multiple * perSpan * re * vp * df;
     } else {
       p += laminar[i]! * q;
       dp += laminar[i]! + 2 * coefficient * vp;
     }
-    suction[i] = p + coefficient * vp * q;
+    suction[i] = p + vp * q * coefficient;
     slope[i] = dp;
   }
   return -1;
@@ -138,6 +142,7 @@ export function sweepDown(network: Network, work: Workspace, rootStep: number): 
   for (let i = 0; i < count; i++) {
     const first = firstInlet[i]!;
     const end = endInlet[i]!;
+    if (end === first) continue;
     if (end === first + 1) {
       flow[first] = flow[i]!;
       step[first] = step[i]!;
