@@ -12,8 +12,9 @@ export interface Branches {
   readonly resistance: Float64Array;
 }
 
-/** Friction factor of a first guess [-]. */
+/** Friction factor of a first guess, and the least coefficient, so that no guess is endless [-]. */
 const USUAL_FRICTION = 0.02;
+const LEAST_COEFFICIENT = 0.01;
 
 /** What of a network the branches are read from. */
 interface Tree {
@@ -34,7 +35,7 @@ export function branchesOf(tree: Tree): Branches {
   const { parent, firstInlet, endInlet, fixed, frictional, dynamic } = tree;
   const inlets = (section: number) => endInlet[section]! - firstInlet[section]!;
   const end = Int32Array.from([...parent.keys()].filter((section) => inlets(section) === 0));
-  const resistance = new Float64Array(end.length);
+  const resistance = Float64Array.from(end, (open) => LEAST_COEFFICIENT * dynamic[open]!);
   const last = end.map((open, branch) => {
     let section = open;
     for (;;) {

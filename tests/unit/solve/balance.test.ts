@@ -73,6 +73,16 @@ describe('a balance', () => {
   });
 });
 
+it('stands a branch that loses nothing but in its wye', () => {
+  const sections = [pipe, { ...pipe, into: 0, frictional: 0, fixed: 0 }, { ...pipe, into: 0 }];
+  const curve = curveOf([0, 2400], [0.2, 2300], [0.4, 1800], [0.6, 700]);
+  const { difficulties, flow, losses } = balanced(curve, sections);
+  expect(difficulties).toEqual([]);
+  expect(losses.section[1]).toBe(0);
+  expect(flow[1]).toBeGreaterThan(flow[2]!);
+  expect(flow[2]).toBeGreaterThan(0);
+});
+
 describe('what a balance says', () => {
   const kinds = (...given: Parameters<typeof balanced>) => balanced(...given).difficulties;
 
