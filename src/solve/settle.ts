@@ -9,7 +9,7 @@ import { sweepDown, sweepUp } from './sweep.ts';
 import type { Workspace } from './workspace.ts';
 
 /** A sweep that moves no flow by more than this part is the last: the error is of its square. */
-const LAST_STEP = 1e-5;
+const LAST_STEP = 5e-6;
 const MOST_SWEEPS = 60;
 /** A part of a flow that is lost in rounding sums of many flows. */
 const ROUNDING = 1e-12;
@@ -119,5 +119,5 @@ function begin(network: Network, work: Workspace, gate: Float64Array): void {
     const total = resistance[k]! + gate[i]! * network.dynamic[i]!;
     flow[i] = Math.sqrt((drawing > 0 ? drawing : USUAL_SUCTION) / total);
   }
-  work.gate.set(gate);
+  for (let i = 0; i < network.count; i++) work.gate[i] = gate[i]!;
 }

@@ -17,6 +17,7 @@ import {
 import { type HeadGrid, headGridUpTo } from '../../src/study/head-grid.ts';
 import { type RandomTree, seededRandom, shopCurve, shopTree } from '../setup/random-tree.ts';
 import { openWaterModel } from '../setup/water-engine.ts';
+import { timed } from './slices.ts';
 
 const AIR = { density: 1.2, viscosity: 1.81e-5, pressure: 101325 };
 const DROPS = 12;
@@ -39,9 +40,11 @@ export function studyVsEngine(water: WaterWorkspace): number {
   const ours: number[] = [];
   const theirs: number[] = [];
   for (let round = 0; round <= ROUNDS; round++) {
-    const start = performance.now();
-    const states = study(layouts, curves, grid);
-    ours.push((performance.now() - start) / states);
+    let states = 0;
+    const time = timed(() => {
+      states = study(layouts, curves, grid);
+    });
+    ours.push(time / states);
     theirs.push(engineTime(water, tree, layouts, curves));
   }
   return Math.min(...theirs.slice(1)) / Math.min(...ours.slice(1));
@@ -111,14 +114,13 @@ function engineTime(
         model.setCoefficient(end, constant[end]! + (pattern & (1 << k) ? OPEN : SHUT));
       }
     };
-    const start = performance.now();
-    for (const pattern of patterns) {
-      set(pattern);
-      model.solveBare();
-    }
-    const solved = performance.now();
-    for (const pattern of patterns) set(pattern);
-    time += solved - start - (performance.now() - solved);
+    const solving = timed(() => {
+      for (const pattern of patterns) {
+        set(pattern);
+        model.solveBare();
+      }
+    });
+    time += solving - timed(() => patterns.forEach(set));
     solves += patterns.length;
     model.close();
   }
