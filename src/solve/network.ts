@@ -38,6 +38,8 @@ export interface Network {
   readonly endInlet: Int32Array;
   /** 1 where all inlets of section i lose something that hangs on all their flows, else 0. */
   readonly isCoupled: Uint8Array;
+  /** 1 where the combined flow costs one inlet of section i more than another, else 0. */
+  readonly isUneven: Uint8Array;
   /** Velocity pressure = this × flow² [Pa·s²/m⁶]. */
   readonly dynamic: Float64Array;
   /** Reynolds number = this × flow [s/m³]. */
@@ -111,6 +113,7 @@ export function buildNetwork(
     firstInlet,
     endInlet,
     isCoupled: new Uint8Array(count),
+    isUneven: new Uint8Array(count),
     dynamic,
     reynolds,
     frictional,
@@ -137,12 +140,13 @@ export function buildNetwork(
 
 /** Parts the losses on the combined flow into what all inlets of a wye have and what one has more. */
 function share(network: Network, outlet: number): void {
-  const { firstInlet, endInlet, isCoupled, combined, cross, shared, excess } = network;
+  const { firstInlet, endInlet, isCoupled, isUneven, combined, cross, shared, excess } = network;
   const [first, end] = [firstInlet[outlet]!, endInlet[outlet]!];
   const least = Math.min(...combined.subarray(first, end));
   shared[outlet] = least;
   for (let j = first; j < end; j++) {
     excess[j] = combined[j]! - least;
+    if (excess[j] !== 0) isUneven[outlet] = 1;
     if (least !== 0 || cross[j] !== 0) isCoupled[outlet] = 1;
   }
 }

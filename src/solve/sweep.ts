@@ -31,7 +31,7 @@ const LEAST_WEIGHT = 0.01;
  *   to go on from
  */
 export function sweepUp(network: Network, work: Workspace, from: number): number {
-  const { firstInlet, endInlet, isCoupled, own, shared, excess, cross } = network;
+  const { firstInlet, endInlet, isCoupled, isUneven, own, shared, excess, cross } = network;
   const { dynamic, reynolds, frictional, laminar, fixed } = network;
   const { row, cells } = network.friction;
   const { gate, flow, suction, slope, head, give, drag, level, rise } = work;
@@ -51,22 +51,30 @@ export function sweepUp(network: Network, work: Workspace, from: number): number
       let gives = 0;
       let drags = 0;
       let weighted = 0;
-      for (let j = first; j < end; j++) q += flow[j]!;
+      const uneven = isUneven[i] === 1;
+      let total = 0;
+      if (uneven) {
+        for (let j = first; j < end; j++) total += flow[j]!;
+      }
       for (let j = first; j < end; j++) {
-        const onOwn = own[j]! * flow[j]!;
-        const onCombined = excess[j]! * q;
-        const sum = suction[j]! + onOwn * flow[j]! + onCombined * q;
-        const least = LEAST_SHARE * slope[j]! * flow[j]!;
+        const part = flow[j]!;
+        const onOwn = own[j]! * part;
+        const perHead = 2 / (slope[j]! + 2 * onOwn);
+        let sum = suction[j]! + onOwn * part;
+        q += part;
+        if (uneven) {
+          const onCombined = excess[j]! * total;
+          sum += onCombined * total;
+          drag[j] = onCombined * perHead;
+          drags += drag[j]!;
+        }
+        const least = LEAST_SHARE * slope[j]! * part;
         const x = sum > least ? sum : least;
         const y = Math.sqrt(x);
-        const perHead = 2 / (slope[j]! + 2 * onOwn);
         const giveOfInlet = y * perHead;
-        const dragOfInlet = onCombined * perHead;
         head[j] = y;
         give[j] = giveOfInlet;
-        drag[j] = dragOfInlet;
         gives += giveOfInlet;
-        drags += dragOfInlet;
         weighted += x * perHead;
       }
       const share = 1 / gives;
@@ -132,7 +140,7 @@ export function sweepUp(network: Network, work: Workspace, from: number): number
  *   has to overcome as a part of that at the flange: what is left open is of its square [-]
  */
 export function sweepDown(network: Network, work: Workspace, rootStep: number): number {
-  const { firstInlet, endInlet, count } = network;
+  const { firstInlet, endInlet, isUneven, count } = network;
   const { flow, suction, head, give, drag, level, rise, step } = work;
   const rootHead = Math.sqrt(Math.abs(suction[0]!));
   const leastHead = LEAST_WEIGHT * rootHead;
@@ -148,11 +156,13 @@ export function sweepDown(network: Network, work: Workspace, rootStep: number): 
       step[first] = step[i]!;
       continue;
     }
+    const uneven = isUneven[i] === 1;
     const below = step[i]!;
     const y = level[i]! + rise[i]! * below;
     for (let j = first; j < end; j++) {
       const before = flow[j]!;
-      let wanted = (y - head[j]!) * give[j]! - drag[j]! * below;
+      let wanted = (y - head[j]!) * give[j]!;
+      if (uneven) wanted -= drag[j]! * below;
       if (!(before + wanted > 0)) wanted = -0.9 * before;
       const size = Math.abs(wanted) * (head[j]! > leastHead ? head[j]! : leastHead);
       if (size > largest * (before + wanted)) largest = size / (before + wanted);

@@ -94,7 +94,7 @@ describe('the wyes', () => {
 
   it('part what is lost on the combined flow into a common share and what an inlet has more', () => {
     const on = (coefficient: number) => ({ kind: 'fixed', coefficient, of: 'combined' }) as const;
-    const { shared, excess, combined, isCoupled, dynamic } = build(
+    const { shared, excess, combined, isCoupled, isUneven, dynamic } = build(
       section(-1),
       section(0, { join: on(0.3) }),
       section(0, { join: on(0.1) }),
@@ -104,6 +104,7 @@ describe('the wyes', () => {
     expect(excess[2]).toBe(0);
     expect(combined[1]! / dynamic[0]!).toBeCloseTo(0.3, 12);
     expect([...isCoupled]).toEqual([1, 0, 0]);
+    expect([...isUneven]).toEqual([1, 0, 0]);
   });
 
   it('are none where one section empties into another', () => {
