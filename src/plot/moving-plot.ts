@@ -62,7 +62,7 @@ const TRAIL_DISTANCES = [10, 14, 20];
 const POINT_ROOM = 11;
 const MARK_ROOM = 6;
 /** The knots of the system curve are close together [strokes a piece]. */
-const SYSTEM_STROKES = 3;
+const SYSTEM_STROKES = 5;
 /** Where a line's label is tried first, as parts of the way along it [-]. */
 const COLLECTOR_LABEL_AT = [0.12, 0.2, 0.3, 0.05, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9];
 const SYSTEM_LABEL_AT = [0.95, 0.88, 0.8, 0.7, 0.6, 0.5, 0.4, 0.3];

@@ -18,7 +18,7 @@ export interface SystemKnot {
 }
 
 /** How many stretches the ducts' curve is drawn in. */
-const STRETCHES = 18;
+const STRETCHES = 10;
 
 /**
  * The ducts' curve for one state of the gates, from no flow to the edge of the plot. It passes

@@ -7,10 +7,18 @@ import type { Session } from '../state/session.ts';
 import { sessionContext } from './session-context.ts';
 
 /**
- * When a panel is drawn anew: at once; or while it is out of sight only once the gates have come to
- * rest, so that a drag pays for nothing that nobody sees.
+ * When a panel is drawn anew, so that a frame of a drag doesn't pay for everything. `at once`: in the
+ * same frame. `when seen`: at once, but out of sight only when the gates have come to rest. A `turn`:
+ * as when seen, but while one change follows another, only every third frame, the turns after one
+ * another; that is often enough for words and numbers.
  */
-export type Promptness = 'at once' | 'when seen';
+export type Promptness = 'at once' | 'when seen' | { readonly turn: 0 | 1 | 2 };
+
+const TURNS = 3;
+/** [ms] */
+const FRAME = 1000 / 60;
+/** A change that no other follows is read by then [ms]. */
+const LATEST = 60;
 
 /** How long gates must stand still before panels out of sight follow [ms]. */
 const REST = 200;
@@ -24,8 +32,11 @@ export class SessionController<T> implements ReactiveController {
   readonly #host: LitElement;
   readonly #read: (session: Session) => T;
   readonly #observer: IntersectionObserver | undefined;
+  readonly #turn: number | undefined;
   #isSeen = true;
-  /** The session that has changed unseen. */
+  /** Frame in which the session was read last. */
+  #lastRead = Number.NEGATIVE_INFINITY;
+  /** The session that has changed and was not read yet. */
   #missed: Session | undefined;
   #timer: ReturnType<typeof setTimeout> | undefined;
   #stop: (() => void) | undefined;
@@ -39,7 +50,8 @@ export class SessionController<T> implements ReactiveController {
   constructor(host: LitElement, read: (session: Session) => T, promptness: Promptness = 'at once') {
     this.#host = host;
     this.#read = read;
-    if (promptness === 'when seen') {
+    this.#turn = typeof promptness === 'object' ? promptness.turn : undefined;
+    if (promptness !== 'at once') {
       this.#observer = new IntersectionObserver((entries) => this.#onSight(entries), {
         rootMargin: NEAR,
       });
@@ -69,18 +81,26 @@ export class SessionController<T> implements ReactiveController {
     let isFirst = true;
     this.#stop = follow(
       () => {
-        // What is not read is not followed, so after a change out of sight this sleeps.
-        const reads = isFirst || this.#isSeen;
+        // What is not read is not followed: out of sight this sleeps after a change; between turns
+        // it hears of the next move of a gate.
+        const reads = isFirst || (this.#isSeen && this.#isTurn());
         isFirst = false;
-        return reads ? { value: this.#read(session) } : undefined;
+        if (reads) {
+          this.#lastRead = frameNow();
+          return { value: this.#read(session) };
+        }
+        if (this.#isSeen) void session.shownGates.value;
+        return undefined;
       },
       (taken) => {
+        this.#missed = taken ? undefined : session;
         if (taken) {
           this.value = taken.value;
           this.#host.requestUpdate();
+        } else if (this.#isSeen) {
+          this.#timer ??= setTimeout(() => this.#catchUp(session), LATEST);
         } else {
-          this.#missed = session;
-          this.#catchUp(session);
+          this.#awaitRest(session);
         }
       },
     );
@@ -88,6 +108,7 @@ export class SessionController<T> implements ReactiveController {
 
   #end(): void {
     clearTimeout(this.#timer);
+    this.#timer = undefined;
     this.#stop?.();
     this.#stop = undefined;
     this.#missed = undefined;
@@ -98,12 +119,31 @@ export class SessionController<T> implements ReactiveController {
     if (this.#isSeen && this.#missed) this.follow(this.#missed);
   }
 
-  /** Follows again as soon as the gates have stood still for a while. */
+  #isTurn(): boolean {
+    if (this.#turn === undefined) return true;
+    const now = frameNow();
+    const isIdle = now - this.#lastRead > 2 * TURNS;
+    return isIdle || (now !== this.#lastRead && now % TURNS === this.#turn);
+  }
+
+  /** No change waits long for a turn, whether others follow or not. */
   #catchUp(session: Session): void {
+    this.#timer = undefined;
+    if (this.#missed && frameNow() - this.#lastRead > TURNS) this.follow(session);
+    else if (this.#missed) this.#timer = setTimeout(() => this.#catchUp(session), LATEST);
+  }
+
+  /** Follows again as soon as the gates have stood still for a while. */
+  #awaitRest(session: Session): void {
+    clearTimeout(this.#timer);
     const gates = session.shownGates.peek();
     this.#timer = setTimeout(() => {
       if (session.shownGates.peek() === gates) this.follow(session);
-      else this.#catchUp(session);
+      else this.#awaitRest(session);
     }, REST);
   }
+}
+
+function frameNow(): number {
+  return Math.round(Number(document.timeline.currentTime ?? 0) / FRAME);
 }

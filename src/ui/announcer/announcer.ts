@@ -17,28 +17,34 @@ export class Announcer extends LitElement {
   @state() private spoken = '';
 
   #timer: ReturnType<typeof setTimeout> | undefined;
+  #changedAt = 0;
   #first = true;
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     clearTimeout(this.#timer);
+    this.#timer = undefined;
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (!changed.has('text') || this.text === '') return;
-    clearTimeout(this.#timer);
     if (this.#first) {
       this.#first = false;
       return;
     }
-    const { text } = this;
-    this.#timer = setTimeout(() => {
-      this.spoken = text;
-    }, STILL_FOR);
+    this.#changedAt = performance.now();
+    this.#timer ??= setTimeout(() => this.#speakIfStill(), STILL_FOR);
   }
 
   protected override render(): TemplateResult {
     return html`<div class="for-ears" role="status" aria-live="polite">${this.spoken}</div>`;
+  }
+
+  /** While the text changes in every frame there is one timer, not one for each change. */
+  #speakIfStill(): void {
+    const left = this.#changedAt + STILL_FOR - performance.now();
+    this.#timer = left > 0 ? setTimeout(() => this.#speakIfStill(), left) : undefined;
+    if (this.#timer === undefined) this.spoken = this.text;
   }
 }
 

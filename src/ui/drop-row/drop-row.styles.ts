@@ -88,6 +88,14 @@ export const dropRowStyles = css`
     color: var(--dc-ink-soft);
   }
 
+  /* A number that changes lays out itself alone. */
+  @container (min-width: 720px) {
+    .figure {
+      contain: size layout style;
+      block-size: 20px;
+    }
+  }
+
   @media print {
     .buttons {
       visibility: hidden;

@@ -29,7 +29,7 @@ export class RunPanel extends LitElement {
     `,
   ];
 
-  readonly #session = new SessionController(this, runReader(), 'when seen');
+  readonly #session = new SessionController(this, runReader(), { turn: 0 });
 
   protected override render(): TemplateResult {
     const view = this.#session.value;

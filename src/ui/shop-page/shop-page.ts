@@ -40,11 +40,15 @@ export class ShopPage extends LitElement {
   @property({ attribute: false }) session: Session | undefined;
 
   readonly #provider = new ContextProvider(this, { context: sessionContext });
-  readonly #words = new SessionController(this, ({ shop, sentence, units }) => ({
-    name: shop.value.name,
-    sentence: sentence.value,
-    units: units.value,
-  }));
+  readonly #words = new SessionController(
+    this,
+    ({ shop, sentence, units }) => ({
+      name: shop.value.name,
+      sentence: sentence.value,
+      units: units.value,
+    }),
+    { turn: 1 },
+  );
   #motion: GateMotion | undefined;
 
   override disconnectedCallback(): void {

@@ -1,9 +1,10 @@
 // A drop's speed on a scale with the carrying range marked: a solid mark for the drop's own pipe,
 // a hollow one for the slowest section that its air goes on through, a stroke between the two.
 
-import { html, LitElement, nothing, svg, type SVGTemplateResult, type TemplateResult } from 'lit';
+import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { type SpeedRange, speedScale } from '../../plot/speed-scale.ts';
+import { styleMap } from 'lit/directives/style-map.js';
+import { type SpeedRange, type SpeedScale, speedScale } from '../../plot/speed-scale.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { speedScaleStyles } from './speed-scale.styles.ts';
 
@@ -27,31 +28,25 @@ export class SpeedScaleMark extends LitElement {
     const scale = speedScale(100, this.range);
     const start = percent(scale.rangeStart);
     const end = percent(scale.rangeEnd);
-    return html`<svg role="img" aria-label=${this.label}>
-      <rect class="range" x=${start} y="10" width=${percent(scale.rangeEnd - scale.rangeStart)} height="8" />
-      <line class="base" x1="0" x2="100%" y1="18" y2="18" />
-      <line class="range-end" x1=${start} x2=${start} y1="10" y2="21" />
-      <line class="range-end" x1=${end} x2=${end} y1="10" y2="21" />
-      ${this.speed === undefined ? nothing : this.#marks(this.speed)}
-    </svg>`;
+    return html`<svg class="rule" role="img" aria-label=${this.label}>
+        <rect class="range" x=${start} y="10" width=${percent(scale.rangeEnd - scale.rangeStart)} height="8" />
+        <line class="base" x1="0" x2="100%" y1="18" y2="18" />
+        <line class="range-end" x1=${start} x2=${start} y1="10" y2="21" />
+        <line class="range-end" x1=${end} x2=${end} y1="10" y2="21" />
+      </svg>
+      ${this.speed === undefined ? nothing : this.#marks(this.speed, scale)}`;
   }
 
-  #marks(speed: number): SVGTemplateResult {
-    const scale = speedScale(100, this.range);
-    const own = percent(scale.at(speed));
-    const slowest = this.slowest === undefined ? undefined : percent(scale.at(this.slowest));
-    const pastEnd = scale.isPastEnd(speed);
-    return svg`${
+  #marks(speed: number, scale: SpeedScale): TemplateResult {
+    const own = scale.at(speed);
+    const slowest = this.slowest === undefined ? undefined : scale.at(this.slowest);
+    const shape = scale.isPastEnd(speed) ? 'M6,-7L-4,-14V0Z' : 'M0,0L-5.5,-9V-14H5.5V-9Z';
+    return html`${
       slowest === undefined
         ? nothing
-        : svg`<line class="reach" x1=${slowest} x2=${own} y1="18" y2="18" />
-          <svg x=${slowest} y="18" overflow="visible">
-            <path class="slowest ${this.#tone(this.slowest)}" d="M0,1.5L4.5,8.5H-4.5Z" />
-          </svg>`
-    }
-    <svg x=${own} y="18" overflow="visible">
-      <path class="own ${this.#tone(speed)}" d=${pastEnd ? 'M6,-7L-4,-14V0Z' : 'M0,0L-5.5,-9V-14H5.5V-9Z'} />
-    </svg>`;
+        : html`<div class="reach" style=${styleMap({ transform: between(slowest, own) })}></div>
+            ${mark(slowest, 'slowest', this.#tone(this.slowest), 'M0,1.5L4.5,8.5H-4.5Z')}`
+    }${mark(own, 'own', this.#tone(speed), shape)}`;
   }
 
   #tone(speed: number | undefined): string {
@@ -61,8 +56,23 @@ export class SpeedScaleMark extends LitElement {
   }
 }
 
+/** Marks are moved over by a transform, so that nothing is laid out anew while a gate moves. */
+function mark(at: number, kind: string, tone: string, d: string): TemplateResult {
+  return html`<svg class="mark" aria-hidden="true" style=${styleMap({ translate: `${rounded(at)}cqi 0` })}>
+    <path class="${kind} ${tone}" d=${d} />
+  </svg>`;
+}
+
+function between(from: number, to: number): string {
+  return `translateX(${rounded(Math.min(from, to))}cqi) scaleX(${Math.abs(to - from) / 100})`;
+}
+
+function rounded(length: number): number {
+  return Math.round(length * 100) / 100;
+}
+
 function percent(length: number): string {
-  return `${Math.round(length * 100) / 100}%`;
+  return `${rounded(length)}%`;
 }
 
 declare global {
