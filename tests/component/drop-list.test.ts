@@ -2,8 +2,8 @@ import { describe, it } from 'vitest';
 import { page } from 'vitest/browser';
 import { formatQuantity } from '../../src/units/format.ts';
 import type { DropView } from '../../src/state/drop-views.ts';
-import type { GateSetView } from '../../src/ui/drop-list/drop-list.ts';
 import '../../src/ui/drop-list/drop-list.ts';
+import type { GateSetView } from '../../src/ui/gate-sets/gate-sets.ts';
 import { button, expect, expectAccessible, heard, html, place } from './harness.ts';
 
 const drop = (id: string): DropView => ({
@@ -18,8 +18,8 @@ const drop = (id: string): DropView => ({
   verdict: 'shut',
 });
 const sets: GateSetView[] = [
-  { name: 'Both saws', open: ['Table saw', 'Band saw'], current: true },
-  { name: 'Turning', open: ['Lathe'], current: false },
+  { id: 'saws', name: 'Both saws', open: ['Table saw', 'Band saw'], current: true },
+  { id: 'turning', name: 'Turning', open: ['Lathe'], current: false },
 ];
 const placeList = () =>
   place(

@@ -7,14 +7,6 @@ export const dropListStyles = css`
     container-type: inline-size;
   }
 
-  .sets {
-    display: flex;
-    flex-wrap: wrap;
-    align-items: baseline;
-    column-gap: 4px;
-    margin-inline: -6px;
-  }
-
   ul {
     margin: 0;
     padding: 0;
@@ -50,12 +42,6 @@ export const dropListStyles = css`
 
   @container (max-width: 719px) {
     .head {
-      display: none;
-    }
-  }
-
-  @media print {
-    .sets {
       display: none;
     }
   }

@@ -3,9 +3,12 @@
 
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement } from 'lit/decorators.js';
+import { removeGateSet, saveGateSet } from '../../shop/edits/edit-gate-sets.ts';
+import { freshId } from '../../shop/edits/fresh-id.ts';
 import { dropViews } from '../../state/drop-views.ts';
 import type { Session } from '../../state/session.ts';
 import '../drop-list/drop-list.ts';
+import type { RemoveSetEvent, SaveSetEvent } from '../gate-sets/gate-set-event.ts';
 import '../tried-table/tried-table.ts';
 import { SessionController } from '../session-controller.ts';
 import { baseStyles } from '../styles/base.styles.ts';
@@ -29,9 +32,25 @@ export class DropsPanel extends LitElement {
   protected override render(): TemplateResult {
     const view = this.#session.value;
     if (!view) return html`${nothing}`;
-    return html`<dc-drop-list .drops=${view.drops} .sets=${view.sets}></dc-drop-list>
+    return html`<dc-drop-list
+        .drops=${view.drops}
+        .sets=${view.sets}
+        .open=${view.open.length > 0}
+        @dc-save-set=${({ name }: SaveSetEvent) => this.#save(name)}
+        @dc-remove-set=${({ set }: RemoveSetEvent) => view.session.edit(removeGateSet(set))}
+      ></dc-drop-list>
       <dc-tried-table .trail=${view.trail} .units=${view.units}></dc-tried-table>
       <dc-words-key .range=${view.range} .units=${view.units}></dc-words-key>`;
+  }
+
+  #save(name: string): void {
+    const view = this.#session.value;
+    if (!view) return;
+    const id = freshId(
+      name,
+      view.sets.map((set) => set.id),
+    );
+    view.session.edit(saveGateSet({ id, name, open: [...view.open] }));
   }
 }
 
@@ -39,11 +58,14 @@ function readDrops(session: Session) {
   const shop = session.shop.value;
   const report = session.report.value;
   return {
+    session,
+    open: report.open,
     trail: session.trail.value,
     range: shop.carryingRange,
     units: session.units.value,
     drops: dropViews(shop, session.shownReport.value, report, session.units.value),
-    sets: shop.gateSets.map(({ name, open }) => ({
+    sets: shop.gateSets.map(({ id, name, open }) => ({
+      id,
       name,
       open,
       current: isSameSet(open, report.open),

@@ -13,7 +13,7 @@ import '../cautions/cautions.ts';
 import '../collector-part/collector-part.ts';
 import '../conditions-part/conditions-part.ts';
 import type { DropGateEvent } from '../drop-row/drop-gate-event.ts';
-import type { GateSetEvent } from '../drop-list/gate-set-event.ts';
+import type { GateSetEvent } from '../gate-sets/gate-set-event.ts';
 import '../drops-panel/drops-panel.ts';
 import '../history-buttons/history-buttons.ts';
 import type { GatesEvent } from '../gate-play/gates-event.ts';
