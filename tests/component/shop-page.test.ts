@@ -2,6 +2,7 @@
 import { describe, it } from 'vitest';
 import { page, userEvent } from 'vitest/browser';
 import { Session } from '../../src/state/session.ts';
+import { formatQuantity } from '../../src/units/format.ts';
 import type { ShopPage } from '../../src/ui/shop-page/shop-page.ts';
 import '../../src/ui/shop-page/shop-page.ts';
 import { demoShop } from '../unit/state/demo-shop.ts';
@@ -83,5 +84,47 @@ describe('the page of a shop', () => {
     await page.getByText('What was assumed, and where each figure comes from').click();
     expect(text(/Colebrook–White/).elements().length).toBeGreaterThanOrEqual(1);
     expect(text(/common practice, no source/).elements().length).toBeGreaterThanOrEqual(1);
+  });
+
+  it('saves what is open as a set, takes it out, and gives it back by Undo', async () => {
+    const { session } = await placePage(['lathe', 'jointer']);
+    const names = () => session.shop.value.gateSets.map(({ name }) => name);
+    const before = names();
+    await button('Save as a set').click();
+    await page.getByRole('textbox', { name: 'Name of the set' }).fill('Turning and jointing');
+    await button('Save').click();
+    expect(names()).toEqual([...before, 'Turning and jointing']);
+    expect(session.shop.value.gateSets.at(-1)!.open.toSorted()).toEqual(['jointer', 'lathe']);
+    await button('Remove set Turning and jointing').click();
+    expect(names()).toEqual(before);
+    await button('Undo').click();
+    expect(names()).toHaveLength(before.length + 1);
+  });
+
+  it('plays the gates step by step, lists what was tried, and forgets it', async () => {
+    const { session } = await placePage();
+    for (let step = 0; step < 3; step++) {
+      await button('Next step of the play').click();
+      await still();
+    }
+    expect(session.report.value.open).toHaveLength(2);
+    await text('Tried so far: 3').click();
+    await drawn();
+    await button('Clear what was tried').click();
+    expect(session.trail.value).toHaveLength(1);
+    await button('Put back the gates').click();
+    expect(session.report.value.open).toEqual(['planer']);
+  });
+
+  it('reads the operating point from the plot', async () => {
+    const { session } = await placePage();
+    (slider(/Read along the lines: operating plot/).element() as HTMLElement).focus();
+    await drawn();
+    const { flow } = session.report.value.operatingPoint!;
+    const spoken = slider(/Read along the lines: operating plot/)
+      .element()
+      .getAttribute('aria-valuetext');
+    expect(spoken).toContain(formatQuantity('flow', 'us', flow).text);
+    expect(spoken).toContain('here they meet');
   });
 });

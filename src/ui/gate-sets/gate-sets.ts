@@ -103,7 +103,7 @@ export class GateSets extends LitElement {
     if (current) {
       return html`<button
         type="button"
-        aria-label="Remove the set ${current.name}"
+        aria-label="Remove set ${current.name}"
         @click=${() => this.#remove(current)}
       >
         <span>Remove set</span>

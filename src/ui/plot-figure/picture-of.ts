@@ -64,6 +64,7 @@ function nodeOf(element: Element, parent: CSSStyleDeclaration | undefined): Pict
 }
 
 function isShown(element: Element): boolean {
+  if (element.localName === 'style') return false;
   const { display, visibility } = getComputedStyle(element);
   return display !== 'none' && visibility !== 'hidden';
 }
