@@ -18,8 +18,8 @@ export const LAST_REYNOLDS = LAMINAR_END * 2 ** OCTAVES * 0.999;
 /** The table's measure of a Reynolds number: Re 2000 becomes 1024, Re 4000 becomes 2048 [-]. */
 export const TABLE_SCALE = 1024 / LAMINAR_END;
 
-/** A span in `cells`: where it begins [-], 1/its width [-], six coefficients of f in 0…1. */
-export const CELL_LENGTH = 8;
+/** A span in `cells`: six coefficients of f over 0…1. */
+export const CELL_LENGTH = 6;
 
 export interface FrictionTable {
   readonly law: FrictionLaw;
@@ -54,12 +54,12 @@ export function frictionTable(law: FrictionLaw, relativeRoughness: Float64Array)
  * @returns place in `cells` after the row's own [-]
  * @example
  * cellOf(2000); // => 0
- * cellOf(4000); // => 128
+ * cellOf(4000); // => 96
  */
 export function cellOf(reynolds: number): number {
   const whole = (reynolds * TABLE_SCALE) | 0;
   const shift = 27 - Math.clz32(whole);
-  return (((shift - 7) << 4) + (whole >> shift)) << 3;
+  return (((shift - 7) << 4) + (whole >> shift)) * CELL_LENGTH;
 }
 
 /**
@@ -74,10 +74,12 @@ export function tabulatedFactor(table: FrictionTable, section: number, reynolds:
   const re = reynolds < LAST_REYNOLDS ? reynolds : LAST_REYNOLDS;
   const cell = table.row[section]! + cellOf(re);
   const { cells } = table;
-  if (cells[cell + 1] === 0) fillSpan(table, section, re);
-  const x = (re - cells[cell]!) * cells[cell + 1]!;
-  const high = cells[cell + 5]! + x * (cells[cell + 6]! + x * cells[cell + 7]!);
-  return cells[cell + 2]! + x * (cells[cell + 3]! + x * (cells[cell + 4]! + x * high));
+  if (cells[cell] === 0) fillSpan(table, section, re);
+  const whole = (re * TABLE_SCALE) | 0;
+  const shift = 27 - Math.clz32(whole);
+  const x = (re * TABLE_SCALE) / (1 << shift) - (whole >> shift);
+  const high = cells[cell + 3]! + x * (cells[cell + 4]! + x * cells[cell + 5]!);
+  return cells[cell]! + x * (cells[cell + 1]! + x * (cells[cell + 2]! + x * high));
 }
 
 /**
@@ -111,5 +113,5 @@ export function fillSpan(table: FrictionTable, section: number, reynolds: number
   const k = g2 - g1 - h0;
   const b1 = h0 - 1.5 * k;
   const b0 = g0 - (h0 - k) / 2;
-  table.cells.set([start, 1 / width, f0, s0, e0 - b0 / 2, b0 - b1 / 2, b1 - k / 2, k], cell);
+  table.cells.set([f0, s0, e0 - b0 / 2, b0 - b1 / 2, b1 - k / 2, k], cell);
 }

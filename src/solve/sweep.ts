@@ -14,6 +14,8 @@ import type { Workspace } from './workspace.ts';
 const LAMINAR_END = 2000;
 const TABLE_SCALE = 1024 / LAMINAR_END;
 const LAST_REYNOLDS = 3.2e7;
+/** One over the width of a span, by the octave as `shift` counts it. */
+const PER_SPAN = Float64Array.from({ length: 32 }, (_, shift) => TABLE_SCALE / 2 ** shift);
 
 /** While flows are far from balanced √X may have no value; this part of what it could be stands in. */
 const LEAST_SHARE = 1e-3;
@@ -104,19 +106,21 @@ export function sweepUp(network: Network, work: Workspace, from: number): number
       const re = wanted < LAST_REYNOLDS ? wanted : LAST_REYNOLDS;
       const whole = (re * TABLE_SCALE) | 0;
       const shift = 27 - Math.clz32(whole);
-      const cell = row[i]! + (((shift - 7) << 4) + (whole >> shift)) * 8;
-      const perSpan = cells[cell + 1]!;
-      if (perSpan === 0) return i;
-      const x = (re - cells[cell]!) * perSpan;
-      const c1 = cells[cell + 3]!;
-      const c2 = cells[cell + 4]!;
-      const c3 = cells[cell + 5]!;
-      const c4 = cells[cell + 6]!;
-      const c5 = cells[cell + 7]!;
+      const span = whole >> shift;
+      const cell = row[i]! + (((shift - 7) << 4) + span) * 6;
+      const perSpan = PER_SPAN[shift]!;
+      const c0 = cells[cell]!;
+      if (c0 === 0) return i;
+      const x = re * perSpan - span;
+      const c1 = cells[cell + 1]!;
+      const c2 = cells[cell + 2]!;
+      const c3 = cells[cell + 3]!;
+      const c4 = cells[cell + 4]!;
+      const c5 = cells[cell + 5]!;
       const multiple = frictional[i]!;
       // Summed in pairs: processors take the halves side by side.
       const xx = x * x;
-      const f = cells[cell + 2]! + x * c1 + xx * (c2 + x * c3 + xx * (c4 + x * c5));
+      const f = c0 + x * c1 + xx * (c2 + x * c3 + xx * (c4 + x * c5));
       const df = c1 + 2 * x * c2 + xx * (3 * c3 + 4 * x * c4 + 5 * xx * c5);
       coefficient += multiple * f;
       dp += 2 * vp * coefficient + multiple * perSpan * re * vp * df;

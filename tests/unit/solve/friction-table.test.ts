@@ -75,7 +75,7 @@ describe('the spans', () => {
 
   it('are filled one by one', () => {
     const table = frictionTable(colebrook, Float64Array.of(0, 1e-3));
-    const filled = () => table.cells.filter((_, i) => i % CELL_LENGTH === 1 && table.cells[i]! > 0);
+    const filled = () => table.cells.filter((_, i) => i % CELL_LENGTH === 0 && table.cells[i]! > 0);
     expect(filled()).toHaveLength(0);
     fillSpan(table, 1, 5e4);
     fillSpan(table, 1, 5.01e4);
