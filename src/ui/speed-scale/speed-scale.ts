@@ -3,8 +3,8 @@
 
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { styleMap } from 'lit/directives/style-map.js';
 import { type SpeedRange, type SpeedScale, speedScale } from '../../plot/speed-scale.ts';
+import { movedBy } from '../moved-by.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { speedScaleStyles } from './speed-scale.styles.ts';
 
@@ -44,7 +44,7 @@ export class SpeedScaleMark extends LitElement {
     return html`${
       slowest === undefined
         ? nothing
-        : html`<div class="reach" style=${styleMap({ transform: between(slowest, own) })}></div>
+        : html`<div class="reach" ${movedBy(between(slowest, own))}></div>
             ${mark(slowest, 'slowest', this.#tone(this.slowest), 'M0,1.5L4.5,8.5H-4.5Z')}`
     }${mark(own, 'own', this.#tone(speed), shape)}`;
   }
@@ -58,7 +58,7 @@ export class SpeedScaleMark extends LitElement {
 
 /** Marks are moved over by a transform, so that nothing is laid out anew while a gate moves. */
 function mark(at: number, kind: string, tone: string, d: string): TemplateResult {
-  return html`<svg class="mark" aria-hidden="true" style=${styleMap({ translate: `${rounded(at)}cqi 0` })}>
+  return html`<svg class="mark" aria-hidden="true" ${movedBy(`translateX(${rounded(at)}cqi)`)}>
     <path class="${kind} ${tone}" d=${d} />
   </svg>`;
 }
