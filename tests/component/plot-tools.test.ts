@@ -18,12 +18,7 @@ const table = (flow = '600') => ({
 const placeTools = async () => {
   const box = await place<HTMLElement>(html`<div style="--dc-air: red">
     <svg width="120" height="80" role="img" aria-label="a plot">
-      <style>
-        .line {
-          stroke: var(--dc-air);
-        }
-      </style>
-      <path class="line" d="M0,0L50,50"></path>
+      <path class="line" style="stroke: var(--dc-air)" d="M0,0L50,50"></path>
       <text x="4" y="20">12 &lt; 13</text>
     </svg>
     <dc-plot-tools
