@@ -2,11 +2,11 @@
 //
 // A frame's work is what the main thread spends on script (events, animation frames, microtasks,
 // garbage collection), style and layout, from Chromium's trace; painting is printed beside it. The
-// mouse moves once a frame. Shares are of script, style, layout and painting together: solving is the
+// mouse moves once a frame. The gate is dragged several times and the quietest drag is printed. Shares are of script, style, layout and painting together: solving is the
 // rooms from math to shop, geometry is plot and d3, rendering is all the rest, the browser's part
 // included. Which room script belongs to is sampled every 100 µs and read off the source maps.
 
-import type { Browser } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
 import type { Shop } from '../../src/shop/schema/shop-schema.ts';
 import { launchChromium } from '../setup/launch-chromium.ts';
 import { longShop } from '../setup/long-shop.ts';
@@ -20,21 +20,40 @@ const SOLVING = ['math', 'air', 'curve', 'duct', 'solve', 'study', 'shop'];
 const GEOMETRY = ['plot', 'd3', 'd3-scale', 'd3-array', 'd3-interpolate', 'd3-format'];
 /** With less script a frame had no move of the gate in it [ms]. */
 const LEAST_SCRIPT = 0.3;
-const MOVES = 600;
+const MOVES = 300;
+/** Other work on the machine can only add, so each figure is the least of so many drags. */
+const DRAGS = 3;
 const OPEN_OF_LONG = 10;
 
 const demo = demoShop();
 const dragged = (shop: Shop): string => shop.drops[0]?.name ?? '';
 const work = ({ script, layout }: FrameWork): number => script + layout;
 
+/** Frames without a move of the gate don't count. */
+const isBusy = ({ script }: FrameWork): boolean => script > LEAST_SCRIPT;
+
 function print(name: string, value: number): void {
   console.log(`bench ${name} ${value.toFixed(3)}`);
 }
 
-/** The value that a part of the frames stay at or under; those in which nothing ran don't count. */
-function quantile(frames: readonly FrameWork[], part: number, value = work): number {
-  const busy = frames.filter(({ script }) => script > LEAST_SCRIPT);
-  const sorted = busy.map(value).toSorted((a, b) => a - b);
+/** Drags the gate of a shop's first drop several times. */
+async function drags(page: Page, shop: Shop, slowdown: number): Promise<DragRecord[]> {
+  const records: DragRecord[] = [];
+  for (let i = 0; i < DRAGS; i++) {
+    records.push(await dragGate(page, dragged(shop), MOVES, slowdown, 'time'));
+  }
+  return records;
+}
+
+/** The value that a part of the frames stay at or under, in the quietest of the drags. */
+function quantile(records: readonly DragRecord[], part: number, value = work): number {
+  return Math.min(
+    ...records.map(({ frames }) => quantileOf(frames.filter(isBusy).map(value), part)),
+  );
+}
+
+function quantileOf(values: readonly number[], part: number): number {
+  const sorted = values.toSorted((a, b) => a - b);
   return sorted[Math.ceil(part * sorted.length) - 1] ?? Number.NaN;
 }
 
@@ -66,15 +85,16 @@ async function run(browser: Browser, address: string, folder: string): Promise<v
   await page.goto(address, { waitUntil: 'load' });
   await page.getByRole('slider').first().waitFor();
   await showShop(page, demo, demo.gateSets[0]?.open ?? []);
-  const plain = await dragGate(page, dragged(demo), MOVES, 1, 'time');
-  print('drag-12-p50-ms', quantile(plain.frames, 0.5));
-  print('drag-12-p95-ms', quantile(plain.frames, 0.95));
+  const plain = await drags(page, demo, 1);
+  print('drag-12-p50-ms', quantile(plain, 0.5));
+  print('drag-12-p95-ms', quantile(plain, 0.95));
   print(
     'drag-12-paint-p95-ms',
-    quantile(plain.frames, 0.95, ({ paint }) => paint),
+    quantile(plain, 0.95, ({ paint }) => paint),
   );
-  const slow = await dragGate(page, dragged(demo), MOVES, 4, 'time');
-  print('drag-12-slow-p99-ms', quantile(slow.frames, 0.99));
+  const slow = await drags(page, demo, 4);
+  print('drag-12-slow-p50-ms', quantile(slow, 0.5));
+  print('drag-12-slow-p99-ms', quantile(slow, 0.99));
   printShares(await dragGate(page, dragged(demo), MOVES, 1, 'profile'), folder);
 
   const long = longShop(60);
@@ -83,9 +103,7 @@ async function run(browser: Browser, address: string, folder: string): Promise<v
     long,
     long.drops.slice(0, OPEN_OF_LONG).map(({ id }) => id),
   );
-  const many = await dragGate(page, dragged(long), MOVES, 1, 'time');
-  print('drag-60-p95-ms', quantile(many.frames, 0.95));
-  print('drag-60-frames', many.frames.length);
+  print('drag-60-p95-ms', quantile(await drags(page, long, 1), 0.95));
   await page.close();
 }
 

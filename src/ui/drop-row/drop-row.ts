@@ -49,7 +49,7 @@ export class DropRow extends LitElement {
           <span class="for-ears">speed </span>${drop.speed ? quantity(drop.speed.shown) : ''}
         </p>
         <dc-speed-scale
-          label=${scaleWords(drop)}
+          .label=${scaleWords(drop)}
           .range=${drop.range}
           .speed=${drop.speed?.velocity}
           .slowest=${drop.slowest?.velocity}

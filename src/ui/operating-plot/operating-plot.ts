@@ -17,6 +17,7 @@ import '../plot-figure/plot-reader.ts';
 import { SizeController } from '../size-controller.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { operatingPlotStyles } from './operating-plot.styles.ts';
+import { movedTo } from './moved-to.ts';
 import { plotAxes } from './plot-axes.ts';
 import { plotCollector } from './plot-collector.ts';
 import { type PointLabel, pointLabel, pointLabelAt } from './point-label.ts';
@@ -145,7 +146,7 @@ export class OperatingPlot extends LitElement {
       const y = (frame.inner.top + frame.inner.bottom) / 2;
       return svg`<text class="instead" text-anchor="middle" x=${x} y=${y}>${this.instead}</text>`;
     }
-    return svg`<circle class="point" cx=${point.x} cy=${point.y} r="8.5" />${
+    return svg`<circle class="point" transform=${movedTo(point.x, point.y)} r="8.5" />${
       labels.point ? pointLabelAt(this.#numbers, labels.point) : nothing
     }`;
   }
@@ -154,7 +155,7 @@ export class OperatingPlot extends LitElement {
 function lineLabel(box: Box | undefined, kind: string, text: string): SVGTemplateResult {
   if (!box) return svg``;
   const middle = (box.top + box.bottom) / 2;
-  return svg`<text class="${kind} over-grid" x=${box.left} y=${middle}>${text}</text>`;
+  return svg`<text class="${kind} over-grid" transform=${movedTo(box.left, middle)}>${text}</text>`;
 }
 
 declare global {

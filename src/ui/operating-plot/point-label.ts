@@ -6,6 +6,7 @@ import type { FlowPoint } from '../../plot/moving-plot.ts';
 import type { LabelSize } from '../../plot/place-label.ts';
 import { type FormattedQuantity, formatQuantity } from '../../units/format.ts';
 import type { UnitSystem } from '../../units/quantity.ts';
+import { movedTo } from './moved-to.ts';
 import { textSize } from './text-size.ts';
 
 /** The numbers with the room that they take. */
@@ -62,11 +63,13 @@ export function pointLabel(
  * @returns SVG content
  */
 export function pointLabelAt(label: PointLabel, box: Box): SVGTemplateResult {
-  const { flow, suction, large, small } = label;
-  const first = box.top + large * ASCENT;
-  const second = box.bottom - small * (1.2 - ASCENT);
-  return svg`<text class="flow-number over-grid" font-size=${large} x=${box.left} y=${first}
+  const { flow, suction, large, small, size } = label;
+  const first = large * ASCENT;
+  const second = size.height - small * (1.2 - ASCENT);
+  return svg`<g transform=${movedTo(box.left, box.top)}
+    ><text class="flow-number over-grid" font-size=${large} y=${first}
       >${flow.number}<tspan class="point-unit"> ${flow.unit}</tspan></text
-    ><text class="suction-number over-grid" font-size=${small} x=${box.left} y=${second}
-      >${suction.number}<tspan class="point-unit"> ${suction.unit}</tspan></text>`;
+    ><text class="suction-number over-grid" font-size=${small} y=${second}
+      >${suction.number}<tspan class="point-unit"> ${suction.unit}</tspan></text
+  ></g>`;
 }
