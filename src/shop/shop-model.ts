@@ -18,6 +18,8 @@ export interface ShopModel {
   readonly sectionIds: readonly string[];
   /** The solver's workspace: the state balanced last is where the next begins. */
   readonly work: Workspace;
+  /** Another, for the ducts' own curve, so that drawing it doesn't spoil the beginning of the next. */
+  readonly curveWork: Workspace;
 }
 
 /**
@@ -37,5 +39,6 @@ export function modelOf(shop: Shop): ShopModel {
     carryingRange: shop.carryingRange,
     sectionIds: shop.sections.map((section) => section.id),
     work: createWorkspace(ducts.network),
+    curveWork: createWorkspace(ducts.network),
   };
 }

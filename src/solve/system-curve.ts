@@ -3,7 +3,7 @@
 
 import type { Network } from './network.ts';
 import { settleAtFlow } from './settle.ts';
-import { createWorkspace } from './workspace.ts';
+import { createWorkspace, type Workspace } from './workspace.ts';
 
 export interface SystemPoint {
   /** Flow at the flange [m³/s]. */
@@ -19,6 +19,7 @@ export interface SystemPoint {
  * @param network - the network
  * @param gates - loss coefficient of each section's gate, in the order of the input [-], (sections)
  * @param flows - flows at the flange, 0 or more [m³/s], shape (any)
+ * @param work - a workspace of the network to use up; a new one if none is given
  * @returns one point a flow; suction is 0 at 0 and rises throughout
  * @throws RangeError when a flow is negative or the network does not settle at one
  */
@@ -26,9 +27,10 @@ export function systemCurve(
   network: Network,
   gates: Float64Array,
   flows: readonly number[],
+  work: Workspace = createWorkspace(network),
 ): SystemPoint[] {
   const gate = Float64Array.from(network.order, (input) => gates[input]!);
-  const work = createWorkspace(network);
+  work.flow.fill(0);
   return flows.map((flow) => {
     if (!(flow >= 0)) throw new RangeError(`a flow must be 0 or more, not ${flow}`);
     // At no flow only laminar friction has a slope; a trickle shows it.

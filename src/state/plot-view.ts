@@ -46,7 +46,8 @@ export function systemKnots(
   const even = Array.from({ length: STRETCHES + 1 }, (_, i) => (end * i) / STRETCHES);
   const apart = even.filter((flow) => Math.abs(flow - point.flow) > 1e-3 * end);
   const flows = [...apart, point.flow].toSorted((a, b) => a - b);
-  return systemCurve(model.ducts.network, gateCoefficients(model.ducts, travels), flows).map(
+  const gates = gateCoefficients(model.ducts, travels);
+  return systemCurve(model.ducts.network, gates, flows, model.curveWork).map(
     ({ flow, suction, slope }) => ({ flow, pressure: suction, slope }),
   );
 }

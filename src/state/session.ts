@@ -233,5 +233,6 @@ function shopModel(shop: ReadonlySignal<Shop>): ReadonlySignal<ShopModel> {
     carryingRange: carryingRange.value,
     sectionIds: shop.peek().sections.map(({ id }) => id),
     work: createWorkspace(ducts.value.network),
+    curveWork: createWorkspace(ducts.value.network),
   }));
 }

@@ -1,9 +1,10 @@
 // `npm run bench:page`: what the built page does in a frame while a gate is dragged in Chromium.
 //
 // A frame's work is what the main thread spends on script (events, animation frames, microtasks,
-// garbage collection), style and layout, from Chromium's trace; painting is printed beside it. The
-// mouse moves once a frame. The gate is dragged several times and the quietest drag is printed. Shares are of script, style, layout and painting together: solving is the
-// rooms from math to shop, geometry is plot and d3, rendering is all the rest, the browser's part
+// garbage collection), style and layout, from Chromium's trace; painting is printed beside it. It is
+// processor time of that thread. The mouse moves once a frame; the gate is dragged several times and
+// the quietest drag is printed. Shares are of script, style, layout and painting together: solving is
+// the rooms from math to shop, geometry is plot and d3, rendering is all the rest, the browser's part
 // included. Which room script belongs to is sampled every 100 µs and read off the source maps.
 
 import type { Browser, Page } from 'playwright-core';

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { modelOf } from '../../../src/shop/shop-model.ts';
+import type { Verdict } from '../../../src/shop/verdict.ts';
 import { stateReport } from '../../../src/shop/state-report.ts';
 import { addTried, isSamePlace, markedStates, triedState } from '../../../src/state/trail.ts';
 import { travelsOf } from '../../../src/state/gate-positions.ts';
@@ -22,7 +23,7 @@ describe('the trail', () => {
     expect(tried()).toBeUndefined();
   });
 
-  it('remembers all that was open, the slowest pipe and the gravest verdict', () => {
+  it('remembers all that was open, and the slowest pipe', () => {
     const state = tried('lathe', 'planer')!;
     const { drops } = stateReport(
       model,
@@ -37,8 +38,31 @@ describe('the trail', () => {
     const open = drops.filter(({ travel }) => travel > 0);
     expect(state.gates.map(({ name }) => name).toSorted()).toEqual(['Lathe', 'Thickness planer']);
     expect(state.slowest.velocity).toBe(Math.min(...open.map(({ slowest }) => slowest.velocity)));
-    const gravest = open.some(({ verdict }) => verdict === 'settles') ? 'settles' : 'short';
-    expect(state.verdict).toBe(gravest);
+  });
+
+  it('keeps the gravest verdict of the open drops', () => {
+    const report = stateReport(
+      model,
+      travelsOf(
+        shop.drops,
+        new Map([
+          ['lathe', 1],
+          ['planer', 1],
+        ]),
+      ),
+    );
+    const judged = (...verdicts: Verdict[]) => {
+      let next = 0;
+      const drops = report.drops.map((drop) =>
+        drop.travel > 0 ? { ...drop, verdict: verdicts[next++]! } : drop,
+      );
+      return triedState(shop, model, { ...report, drops })?.verdict;
+    };
+    expect(judged('carries', 'settles')).toBe('settles');
+    expect(judged('short', 'settles')).toBe('settles');
+    expect(judged('tight', 'short')).toBe('short');
+    expect(judged('carries', 'tight')).toBe('tight');
+    expect(judged('carries', 'carries')).toBe('carries');
   });
 
   it('holds forty states at most, the latest last', () => {
