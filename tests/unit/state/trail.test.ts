@@ -37,7 +37,11 @@ describe('the trail', () => {
     );
     const open = drops.filter(({ travel }) => travel > 0);
     expect(state.gates.map(({ name }) => name).toSorted()).toEqual(['Lathe', 'Thickness planer']);
-    expect(state.slowest.velocity).toBe(Math.min(...open.map(({ slowest }) => slowest.velocity)));
+    // Another beginning of the same balance: alike to its closing of 1e-9.
+    expect(state.slowest.velocity).toBeCloseTo(
+      Math.min(...open.map(({ slowest }) => slowest.velocity)),
+      7,
+    );
   });
 
   it('keeps the gravest verdict of the open drops', () => {
