@@ -1,5 +1,6 @@
 // How the time of a warm balance grows with the tree, from 10 to 10,000 open ends: the slope of log
-// time against log ends. Gates are drawn anew from solve to solve, so that sweeps count too.
+// time against log ends. Gates are drawn anew from solve to solve, so that sweeps count too. All
+// sizes take turns, so that whatever disturbs the machine for a while does not tilt the slope.
 
 import { linearRegression } from 'simple-statistics';
 import { swameeJain } from '../../src/duct/swamee-jain.ts';
@@ -19,19 +20,26 @@ const SLICES = 40;
 
 /** Exponent of the growth [-]. */
 export function growthExponent(): number {
-  const points = SIZES.map((leaves) => [Math.log(leaves), Math.log(timeOf(leaves))]);
+  const sizes = SIZES.map((leaves) => {
+    const random = seededRandom(leaves);
+    const slices = Array.from({ length: TREES }, () => sliceOf(random, leaves));
+    for (const slice of slices) slice();
+    return { leaves, slices, times: slices.map((): number[] => []) };
+  });
+  for (let turn = 0; turn < SLICES; turn++) {
+    for (const { slices, times } of sizes) {
+      for (const [tree, slice] of slices.entries()) times[tree]!.push(slice());
+    }
+  }
+  const points = sizes.map(({ leaves, times }) => {
+    const mean = times.reduce((sum, slices) => sum + undisturbed(slices), 0) / TREES;
+    return [Math.log(leaves), Math.log(mean)];
+  });
   return linearRegression(points).m;
 }
 
-/** Time of one balance [ms]. */
-function timeOf(leaves: number): number {
-  const random = seededRandom(leaves);
-  let sum = 0;
-  for (let tree = 0; tree < TREES; tree++) sum += timeOnOneTree(random, leaves);
-  return sum / TREES;
-}
-
-function timeOnOneTree(random: () => number, leaves: number): number {
+/** Balances of one tree that, when called, tell the time of one of them [ms]. */
+function sliceOf(random: () => number, leaves: number): () => number {
   const tree = shopTree(random, leaves, 'fixed');
   const curve = shopCurve(random, leaves);
   const network = buildNetwork(tree.sections, AIR, swameeJain);
@@ -41,14 +49,12 @@ function timeOnOneTree(random: () => number, leaves: number): number {
     return Float64Array.from(network.order, (input) => gates[input]!);
   });
   const rounds = Math.max(1, Math.round(SECTIONS_A_SLICE / network.count / STATES));
-  const slice = () => {
+  const balances = () => {
     for (let round = 0; round < rounds; round++) {
       for (const gate of states) {
         if (settle(network, work, gate, curve) < 0) throw new Error('a tree did not settle');
       }
     }
   };
-  slice();
-  const times = Array.from({ length: SLICES }, () => timed(slice) / rounds / STATES);
-  return undisturbed(times);
+  return () => timed(balances) / rounds / STATES;
 }

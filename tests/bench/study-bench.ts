@@ -26,7 +26,7 @@ const MAIN_SIZES = [0.8, 0.9, 1, 1.1, 1.2, 1.3];
 /** A section that carries at least this many drops counts as the main. */
 const MAIN_DROPS = 4;
 const ENGINE_STATES = 150;
-const ROUNDS = 3;
+const ROUNDS = 8;
 const SHUT = gateCoefficient(0);
 const OPEN = gateCoefficient(1);
 
