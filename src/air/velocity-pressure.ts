@@ -1,13 +1,10 @@
 // The pressure that moving air would give if it were stopped, and the way back from it.
 //
 // Sources:
-//  1. ANSI/AMCA 210: standard air 0.075 lb/ft³; ISO 5801: 1.2 kg/m³.
+//  1. ANSI/AMCA 210: standard air 0.075 lb/ft³.
 
 /** Standard air of American fan practice, 0.075 lb/ft³ [kg/m³]. */
 export const STANDARD_DENSITY = 1.201385;
-
-/** Standard air of European fan practice [kg/m³]. */
-export const EUROPEAN_STANDARD_DENSITY = 1.2;
 
 /**
  * Velocity pressure, ½ρV². Even in the velocity.

@@ -4,7 +4,7 @@ import { parseArgs } from 'node:util';
 import type { UnitSystem } from '../units/quantity.ts';
 
 /** How to call it, in one line. */
-export const USAGE = 'usage: npm run --silent solve -- FILE [--open "id,id"] [--json] [--metric]';
+const USAGE = 'usage: npm run --silent solve -- FILE [--open "id,id"] [--json] [--metric]';
 
 /** What was asked for, or what is wrong with the question. */
 export type Arguments =

@@ -5,7 +5,7 @@ export type Status = 'verified' | 'from memory, unverified' | 'common practice, 
 
 /** The source of a number as it is shown. */
 export interface Provenance {
-  /** Author or body, title, edition and table, in one line. */
+  /** Author or body, title, edition and table, in one line; empty where there is no source. */
   readonly citation: string;
   readonly status: Status;
 }
@@ -32,6 +32,10 @@ export function provenanceOf(
 ): Provenance {
   const source = sources.find(({ id }) => id === row.source);
   if (source === undefined) throw new RangeError(`no source "${row.source}" in the table`);
+  // A source that is none says no more than the status does, and is not to be shown twice.
+  if (source.citation.toLowerCase() === row.status) {
+    return { citation: '', status: row.status as Status };
+  }
   const details = [source.edition, source.table].filter((part) => part !== '—');
   return {
     citation: [source.citation, ...details].join(', '),

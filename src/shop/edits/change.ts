@@ -3,7 +3,7 @@
 
 import type { Drop } from '../schema/drop-schema.ts';
 import type { Section } from '../schema/section-schema.ts';
-import type { GateSet, Shop } from '../schema/shop-schema.ts';
+import type { Shop } from '../schema/shop-schema.ts';
 
 /** From a document to the next. Pure; throws RangeError only if it names a part that is not there. */
 export type ShopEdit = (shop: Shop) => Shop;
@@ -48,22 +48,7 @@ export function onDrop(id: string, change: (drop: Drop) => Drop): ShopEdit {
   return (shop) => withList(shop, 'drops', onOne(shop.drops, id, change));
 }
 
-/**
- * An edit of one gate set.
- *
- * @param id - id of the gate set
- * @param change - from the gate set to the next
- * @returns the edit
- */
-export function onGateSet(id: string, change: (set: GateSet) => GateSet): ShopEdit {
-  return (shop) => withList(shop, 'gateSets', onOne(shop.gateSets, id, change));
-}
-
-function withList<Key extends 'sections' | 'drops' | 'gateSets'>(
-  shop: Shop,
-  key: Key,
-  list: Shop[Key],
-): Shop {
+function withList<Key extends 'sections' | 'drops'>(shop: Shop, key: Key, list: Shop[Key]): Shop {
   return list === shop[key] ? shop : { ...shop, [key]: list };
 }
 

@@ -1,7 +1,7 @@
 // Edits of the saved gate sets.
 
 import type { GateSet } from '../schema/shop-schema.ts';
-import { changed, onGateSet, type ShopEdit } from './change.ts';
+import type { ShopEdit } from './change.ts';
 
 /**
  * Saves a gate set; one of the same id is replaced.
@@ -17,17 +17,6 @@ export function saveGateSet(set: GateSet): ShopEdit {
     const gateSets = at === -1 ? [...shop.gateSets, next] : shop.gateSets.with(at, next);
     return { ...shop, gateSets };
   };
-}
-
-/**
- * Gives a gate set another name.
- *
- * @param id - id of the gate set
- * @param name - one line of text
- * @returns the edit
- */
-export function renameGateSet(id: string, name: string): ShopEdit {
-  return onGateSet(id, (set) => changed(set, { name }));
 }
 
 /**

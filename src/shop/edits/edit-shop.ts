@@ -17,16 +17,6 @@ export function renameShop(name: string): ShopEdit {
 }
 
 /**
- * Writes a remark on the shop.
- *
- * @param note - text, or undefined to take it away
- * @returns the edit
- */
-export function noteOnShop(note: string | undefined): ShopEdit {
-  return (shop) => changed(shop, { note });
-}
-
-/**
  * Sets the air of the shop.
  *
  * @param air - the air of a room, or plain numbers

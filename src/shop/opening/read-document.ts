@@ -8,7 +8,7 @@ import type { Problem } from './problem.ts';
 /** Longest text that is read at all, in characters: many times any real shop. */
 export const LONGEST_TEXT = 5_000_000;
 /** Deepest nesting of brackets; the format itself needs nine. */
-export const DEEPEST_NESTING = 32;
+const DEEPEST_NESTING = 32;
 
 /** A raw document, or why the file can't be read as one. */
 export type ReadDocument =

@@ -20,7 +20,5 @@ export interface Overridable {
  * @returns 'EN 1506, 2007 · verified', or the status alone where nothing is cited
  */
 export function sourceWords({ citation, status }: Provenance): string {
-  if (citation.toLowerCase() === status) return status;
-  if (citation === '' || citation.toLowerCase().includes(status)) return citation || status;
-  return `${citation} · ${status}`;
+  return citation === '' ? status : `${citation} · ${status}`;
 }

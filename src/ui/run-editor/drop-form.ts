@@ -22,13 +22,16 @@ import './reducer-choice.ts';
 import { ShopEditEvent } from './shop-edit-event.ts';
 import type { HoodEvent, ReducerEvent } from './value-events.ts';
 
+const sentenceStart = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
+
 const NO_MACHINE = '';
 const MACHINE_CHOICES = [
   { value: NO_MACHINE, words: 'None of the table' },
   ...MACHINES.map(({ id, name, source }) => ({
     value: id,
-    words: name.charAt(0).toUpperCase() + name.slice(1),
-    group: source.status === 'verified' ? source.citation.split(',')[0]! : 'Common practice',
+    words: sentenceStart(name),
+    group:
+      source.status === 'verified' ? source.citation.split(',')[0]! : sentenceStart(source.status),
   })),
 ];
 

@@ -10,9 +10,11 @@ describe('provenance', () => {
   it('is one line, without the dashes of what is not known', () => {
     const row = { source: 'book', status: 'verified' };
     expect(provenanceOf(row, sources).citation).toBe('A. Writer, A Book, 2nd ed., Table 3');
-    expect(provenanceOf({ ...row, source: 'talk' }, sources).citation).toBe(
-      'Common practice, no source',
-    );
+  });
+
+  it('leaves what has no source to its status', () => {
+    const row = { source: 'talk', status: 'common practice, no source' };
+    expect(provenanceOf(row, sources)).toEqual({ citation: '', status: row.status });
   });
 
   it('refuses a row without a source', () => {

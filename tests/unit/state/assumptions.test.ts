@@ -10,11 +10,10 @@ const rowsOf = (shop: Shop) =>
   );
 
 describe('what was assumed', () => {
-  it('gives every figure a source, or says that it has none or was entered', () => {
+  it('calls no figure verified without a source', () => {
     for (const row of rowsOf(demoShop())) {
-      const isSourceless =
-        row.sureness === 'entered' || row.sureness === 'common practice, no source';
-      expect(row.source !== '' || isSourceless, row.what).toBe(true);
+      expect(row.sureness, row.what).not.toBe('');
+      if (row.source === '') expect(row.sureness, row.what).not.toBe('verified');
     }
   });
 
