@@ -5,7 +5,8 @@ import { openShopDocument } from '../shop/open-shop.ts';
 import type { Shop } from '../shop/schema/shop-schema.ts';
 import { BrowserStore } from '../shop/store/browser-store.ts';
 import { MemoryStore } from '../shop/store/memory-store.ts';
-import { refusedNotice, Shelf } from '../state/shelf.ts';
+import { refusedNotice } from '../state/notice.ts';
+import { Shelf } from '../state/shelf.ts';
 import type { UnitSystem } from '../units/quantity.ts';
 
 /** A shelf, and whether it outlasts the page. */

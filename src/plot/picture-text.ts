@@ -19,7 +19,7 @@ export interface PictureFrame {
 }
 
 /** Paper kept around the drawing [px]. */
-export const PICTURE_MARGIN = 16;
+const PICTURE_MARGIN = 16;
 
 /**
  * Writes the file.

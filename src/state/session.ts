@@ -3,20 +3,16 @@
 //
 // Gate positions come twice: where the gates are to stand, and where they are shown on the way there.
 // Words and verdicts follow the first, pictures and numbers the second; at rest they are the same.
+// (A little over 200 lines: the gates have to follow the document in every way in which it changes.)
 
 import { batch, computed, type ReadonlySignal, type Signal, signal } from '@preact/signals-core';
-import type { Air } from '../air/air.ts';
-import { type CollectorCurve, collectorCurve } from '../curve/collector-curve.ts';
 import type { ShopEdit } from '../shop/edits/change.ts';
 import { tryEdit } from '../shop/edits/try-edit.ts';
-import { networkOf, type ShopNetwork } from '../shop/network-of.ts';
 import type { Problem } from '../shop/opening/problem.ts';
 import type { Shop } from '../shop/schema/shop-schema.ts';
 import { sentence } from '../shop/sentence.ts';
-import { airOf } from '../shop/shop-air.ts';
 import type { ShopModel } from '../shop/shop-model.ts';
 import { type StateReport, stateReport } from '../shop/state-report.ts';
-import { createWorkspace } from '../solve/workspace.ts';
 import type { UnitSystem } from '../units/quantity.ts';
 import {
   followDrops,
@@ -28,8 +24,8 @@ import {
 } from './gate-positions.ts';
 import { History } from './history.ts';
 import { type ChangeKind, LastChange, type Settled } from './last-change.ts';
-import { collectorText, ductsText } from './physical-part.ts';
 import { hasPart, type Part } from './selected-part.ts';
+import { shopModel } from './shop-model-signal.ts';
 import { addTried, type Tried, triedState } from './trail.ts';
 import { withNames } from './with-names.ts';
 
@@ -209,30 +205,4 @@ export class Session {
     this.#gates.value = move(this.#gates.peek());
     this.#shownGates.value = isAtRest ? this.#gates.peek() : move(this.#shownGates.peek());
   }
-}
-
-/** Air, collector and ducts, each computed anew only when its own part of the document changes. */
-function shopModel(shop: ReadonlySignal<Shop>): ReadonlySignal<ShopModel> {
-  const airPart = computed(() => shop.value.air);
-  const air: ReadonlySignal<Air> = computed(() => airOf(airPart.value));
-  const collectorPart = computed(() => collectorText(shop.value));
-  const curve: ReadonlySignal<CollectorCurve> = computed(() => {
-    void collectorPart.value;
-    return collectorCurve(shop.peek().collector, air.value);
-  });
-  const ductsPart = computed(() => ductsText(shop.value));
-  const ducts: ReadonlySignal<ShopNetwork> = computed(() => {
-    void ductsPart.value;
-    return networkOf(shop.peek(), air.value);
-  });
-  const carryingRange = computed(() => shop.value.carryingRange);
-  return computed(() => ({
-    air: air.value,
-    curve: curve.value,
-    ducts: ducts.value,
-    carryingRange: carryingRange.value,
-    sectionIds: shop.peek().sections.map(({ id }) => id),
-    work: createWorkspace(ducts.value.network),
-    curveWork: createWorkspace(ducts.value.network),
-  }));
 }

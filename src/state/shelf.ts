@@ -1,29 +1,21 @@
 // All shops of this browser and the one that is open. Every edit of the open one is written at once.
-// What is deleted can be put back; what can't be opened is left as it was.
+// What is deleted can be put back; what can't be opened is left as it was. (A little over 200 lines:
+// every way of changing the list of shops keeps it, the store and the open shop in step.)
 
 import { computed, type ReadonlySignal, type Signal, signal } from '@preact/signals-core';
 import { changed } from '../shop/edits/change.ts';
 import { renameShop } from '../shop/edits/edit-shop.ts';
 import { openShop } from '../shop/open-shop.ts';
-import type { Problem } from '../shop/opening/problem.ts';
 import type { Shop } from '../shop/schema/shop-schema.ts';
 import { shopFile, type TextFile } from '../shop/shop-file.ts';
 import type { ShopRecord, ShopStore } from '../shop/store/shop-store.ts';
 import type { UnitSystem } from '../units/quantity.ts';
 import { follow } from './follow.ts';
+import { type Notice, refusedNotice, unreadableNotice } from './notice.ts';
 import { RecordWriter } from './record-writer.ts';
 import { Session } from './session.ts';
 import { type Shelved, shelved, shelvedName } from './shelved.ts';
 import { usuallyOpen } from './usually-open.ts';
-
-/** A line to the reader above the page. */
-export interface Notice {
-  readonly text: string;
-  /** What is wrong with a file that was refused. */
-  readonly problems?: readonly Problem[];
-  /** Takes back what the line tells of. */
-  readonly undo?: () => void;
-}
 
 /** The shop that is open. */
 export interface OpenShop {
@@ -227,24 +219,7 @@ export class Shelf {
   }
 }
 
-/**
- * Says that the browser keeps nothing.
- *
- * @param reason - in the browser's words
- * @returns the line
- */
-export function refusedNotice(reason: string): Notice {
-  return {
-    text: `This browser refuses to keep shops (${reason}). What you enter lasts while the page is open: download the file under Shops to keep it.`,
-  };
-}
-
 function latestOf(entries: readonly Shelved[]): Extract<Shelved, { kind: 'shop' }> | undefined {
   const shops = entries.filter((entry) => entry.kind === 'shop');
   return shops.toSorted((a, b) => b.record.written - a.record.written)[0];
-}
-
-function unreadableNotice(count: number): Notice {
-  const what = count === 1 ? 'One kept shop' : `${count} kept shops`;
-  return { text: `${what} could not be opened and stayed as it was. See Shops for the reason.` };
 }

@@ -1,6 +1,6 @@
 import { describe, it } from 'vitest';
 import { page } from 'vitest/browser';
-import type { Notice } from '../../src/state/shelf.ts';
+import type { Notice } from '../../src/state/notice.ts';
 import type { NoticeLine } from '../../src/ui/notice-line/notice-line.ts';
 import '../../src/ui/notice-line/notice-line.ts';
 import { button, expect, expectAccessible, heard, html, place, text } from './harness.ts';

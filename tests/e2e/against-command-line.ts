@@ -11,17 +11,34 @@ import { sentence } from '../../src/shop/sentence.ts';
 import type { StateReport } from '../../src/shop/state-report.ts';
 import { formatQuantity } from '../../src/units/format.ts';
 import { repository } from '../setup/source-files.ts';
+import type { Hands } from './hands.ts';
 
 /** A shop saved by the page, and what the command line says of it with some drops open. */
-export interface Saved {
+interface Saved {
   readonly shop: Shop;
   /** Drops by their names. */
   readonly report: (open: readonly string[]) => StateReport;
   readonly discard: () => void;
 }
 
+/** Saves the shop that was built, and holds two states of its gates on the page against the file. */
+export async function saveAndCompare(page: Page, hands: Hands): Promise<void> {
+  await hands.press('Shops');
+  const saving = page.waitForEvent('download');
+  await hands.press('Save as a file: Boat shed');
+  const saved = await takeSaved(await saving);
+  expectBuilt(saved.shop);
+  await hands.press('Back to Boat shed');
+
+  await hands.press('Only Planer');
+  await expectPageToSay(page, saved.shop, saved.report(['Planer']));
+  await hands.press('Open Lathe');
+  await expectPageToSay(page, saved.shop, saved.report(['Planer', 'Lathe']));
+  saved.discard();
+}
+
 /** Takes a saved file over; the command line is run as a maker would run it. */
-export async function takeSaved(download: Download): Promise<Saved> {
+async function takeSaved(download: Download): Promise<Saved> {
   const folder = mkdtempSync(join(tmpdir(), 'dropcurve-saved-'));
   const file = join(folder, download.suggestedFilename());
   await download.saveAs(file);
@@ -40,7 +57,7 @@ export async function takeSaved(download: Download): Promise<Saved> {
 }
 
 /** Holds sentence, point and every drop's flow and speed on the page against a report. */
-export async function expectPageToSay(page: Page, shop: Shop, report: StateReport): Promise<void> {
+async function expectPageToSay(page: Page, shop: Shop, report: StateReport): Promise<void> {
   const show = (quantity: 'flow' | 'pressure' | 'velocity', si: number) =>
     formatQuantity(quantity, 'us', si);
   const said = () => page.getByRole('main').locator('p').first().textContent();
@@ -64,7 +81,7 @@ export async function expectPageToSay(page: Page, shop: Shop, report: StateRepor
 }
 
 /** What the finished shop is to have, whatever hands built it. */
-export function expectBuilt(shop: Shop): void {
+function expectBuilt(shop: Shop): void {
   const inlets = new Map<string, number>();
   for (const { into } of shop.sections) inlets.set(into, (inlets.get(into) ?? 0) + 1);
   expect(shop.name).toBe('Boat shed');

@@ -2,7 +2,7 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { launchChromium } from '../setup/launch-chromium.ts';
-import { expectBuilt, expectPageToSay, takeSaved } from './against-command-line.ts';
+import { saveAndCompare } from './against-command-line.ts';
 import { buildShop } from './build-shop.ts';
 import { touchHands } from './hands.ts';
 
@@ -32,19 +32,8 @@ describe('a shop built by touch', () => {
     );
     expect(overflow).toBeLessThanOrEqual(0);
 
-    await hands.press('Shops');
-    const saving = page.waitForEvent('download');
-    await hands.press('Save as a file: Boat shed');
-    const saved = await takeSaved(await saving);
-    expectBuilt(saved.shop);
-    await hands.press('Back to Boat shed');
-
-    await hands.press('Only Planer');
-    await expectPageToSay(page, saved.shop, saved.report(['Planer']));
-    await hands.press('Open Lathe');
-    await expectPageToSay(page, saved.shop, saved.report(['Planer', 'Lathe']));
+    await saveAndCompare(page, hands);
     expect(errors).toEqual([]);
-    saved.discard();
     await page.close();
   });
 });

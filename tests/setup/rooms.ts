@@ -16,7 +16,7 @@ export const rooms: readonly Room[] = [
   { name: 'study', packages: [] },
   { name: 'shop', packages: ['zod', 'idb'] },
   { name: 'state', packages: ['@preact/signals-core'] },
-  { name: 'plot', packages: ['d3', 'd3-scale'] },
+  { name: 'plot', packages: ['d3-scale'] },
   { name: 'ui', packages: ['lit', '@lit/context'] },
   { name: 'app', packages: 'any' },
 ];

@@ -26,6 +26,7 @@ import '../quantity-field/quantity-field.ts';
 import { SessionController } from '../session-controller.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { panelFormStyles } from '../styles/panel-form.styles.ts';
+import { type Amount, filterAmounts, separatorAmounts } from './collector-amounts.ts';
 
 const OWN = 'own';
 const SEPARATORS = [
@@ -34,17 +35,6 @@ const SEPARATORS = [
 ];
 /** A cyclone of a small unit (common practice, no source): 4 velocity pressures in a 6 in. inlet. */
 const USUAL_SEPARATOR = { kind: 'coefficient', coefficient: 4, diameter: 0.1524 } as const;
-
-/** An amount that is typed: what it is, what it is now, and what its change does. */
-interface Amount {
-  readonly label: string;
-  readonly quantity: Quantity;
-  readonly value: number;
-  readonly low: number;
-  readonly high: number;
-  readonly hint?: string;
-  readonly take: (value: number) => void;
-}
 
 /** @element dc-collector-panel */
 @customElement('dc-collector-panel')
@@ -152,28 +142,6 @@ export class CollectorPanel extends LitElement {
 
   #separator(session: Session, { curve, separator }: Collector, units: UnitSystem): TemplateResult {
     const set = (next: Collector['separator']) => session.edit(setCollector({ separator: next }));
-    const amounts: Amount[] =
-      separator.kind === 'none'
-        ? []
-        : [
-            {
-              label: 'Loss coefficient',
-              quantity: 'coefficient',
-              value: separator.coefficient,
-              low: 0,
-              high: 1000,
-              hint: 'velocity pressures in its inlet',
-              take: (coefficient) => set({ ...separator, coefficient }),
-            },
-            {
-              label: 'Inside diameter of its inlet',
-              quantity: 'diameter',
-              value: separator.diameter,
-              low: 0.01,
-              high: 2,
-              take: (diameter) => set({ ...separator, diameter }),
-            },
-          ];
     return html`<div class="group">
       <h3>Its separator</h3>
       <p class="about">
@@ -192,7 +160,7 @@ export class CollectorPanel extends LitElement {
           @dc-choice=${({ value }: ChoiceEvent) =>
             set(value === 'none' ? { kind: 'none' } : USUAL_SEPARATOR)}
         ></dc-choice-field>
-        ${amounts.map((amount) => this.#amount(units, amount))}
+        ${separatorAmounts(separator, set).map((amount) => this.#amount(units, amount))}
       </div>
     </div>`;
   }
@@ -220,73 +188,6 @@ export class CollectorPanel extends LitElement {
 /** A ratio of 1 is not written. */
 function ratioOrNone(ratio: number): number | undefined {
   return ratio === 1 ? undefined : ratio;
-}
-
-function filterAmounts(filter: Filter, set: (filter: Filter) => void): readonly Amount[] {
-  switch (filter.kind) {
-    case 'none':
-      return [];
-    case 'resistance':
-      return [
-        {
-          label: 'Resistance',
-          quantity: 'resistance',
-          value: filter.resistance,
-          low: 0,
-          high: 1e7,
-          take: (resistance) => set({ ...filter, resistance }),
-        },
-      ];
-    case 'media':
-      return [
-        {
-          label: 'Area of the media',
-          quantity: 'area',
-          value: filter.area,
-          low: 0.001,
-          high: 10_000,
-          take: (area) => set({ ...filter, area }),
-        },
-        {
-          label: 'Speed of air through clean media',
-          quantity: 'velocity',
-          value: filter.testVelocity,
-          low: 1e-5,
-          high: 100,
-          hint: 'cfm per square foot is the same as ft/min',
-          take: (testVelocity) => set({ ...filter, testVelocity }),
-        },
-        {
-          label: 'At a pressure of',
-          quantity: 'pressure',
-          value: filter.testPressure,
-          low: 0,
-          high: 10_000,
-          take: (testPressure) => set({ ...filter, testPressure }),
-        },
-      ];
-    case 'measured':
-      return [
-        {
-          label: 'Pressure across the clean filter',
-          quantity: 'pressure',
-          value: filter.pressure,
-          low: 0,
-          high: 50_000,
-          take: (pressure) => set({ ...filter, pressure }),
-        },
-        {
-          label: 'At a flow of',
-          quantity: 'flow',
-          value: filter.flow,
-          low: 1e-4,
-          high: 100,
-          take: (flow) => set({ ...filter, flow }),
-        },
-      ];
-    default:
-      return filter satisfies never;
-  }
 }
 
 declare global {

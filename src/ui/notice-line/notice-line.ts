@@ -2,7 +2,7 @@
 
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import type { Notice } from '../../state/shelf.ts';
+import type { Notice } from '../../state/notice.ts';
 import { DcEvent } from '../dc-event.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { buttonStyles } from '../styles/button.styles.ts';

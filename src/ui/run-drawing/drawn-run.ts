@@ -29,7 +29,7 @@ export interface RunPaper {
   readonly height: number;
   /** How many times its size the drawing is [-] */
   readonly zoom: number;
-  /** A speed with as many figures as any. */
+  /** The widest speed that is ever written. */
   readonly widestSpeed: string;
 }
 

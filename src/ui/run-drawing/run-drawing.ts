@@ -50,7 +50,7 @@ export class RunDrawing extends LitElement {
   @property({ attribute: false }) read: ((part: Part) => PartReading | undefined) | undefined;
   /** What the speeds are written in. */
   @property({ attribute: 'speed-unit' }) speedUnit = '';
-  /** A speed with as many figures as any, so that room is kept for it. */
+  /** The widest speed that is ever written, so that room is kept for it. */
   @property({ attribute: 'widest-speed' }) widestSpeed = '8,888';
 
   @state() private hovered: RunStop | undefined;

@@ -22,7 +22,7 @@ const STATE_SUFFIX = { settles: ' settles', tight: ' tight', carries: '', still:
  *
  * @param drawn - the sections on the page
  * @param sections - what is written at them
- * @param widestSpeed - a speed with as many figures as any
+ * @param widestSpeed - the widest speed that is ever written
  * @param page - words stay inside it [px]
  * @param taken - where there are names [px]
  * @returns places of the words

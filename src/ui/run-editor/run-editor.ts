@@ -1,7 +1,7 @@
 // The editor of the session's run: the outline, the form of what is selected, what can be done with
 // it, and after each such act a notice with its undo.
 
-import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import { keyed } from 'lit/directives/keyed.js';
 import type { Shop } from '../../shop/schema/shop-schema.ts';
@@ -17,6 +17,7 @@ import { buttonStyles } from '../styles/button.styles.ts';
 import { fieldStyles } from '../styles/field.styles.ts';
 import './drop-form.ts';
 import './part-actions.ts';
+import { runEditorStyles } from './run-editor.styles.ts';
 import type { PartActionEvent, PartEvent } from './run-outline-events.ts';
 import './run-outline.ts';
 import './section-form.ts';
@@ -37,41 +38,7 @@ const ORDERS: readonly { readonly order: OutlineOrder; readonly words: string }[
 /** @element dc-run-editor */
 @customElement('dc-run-editor')
 export class RunEditor extends LitElement {
-  static override styles = [
-    baseStyles,
-    buttonStyles,
-    fieldStyles,
-    css`
-      :host {
-        display: block;
-        min-inline-size: 0;
-      }
-
-      .bar {
-        display: flex;
-        flex-wrap: wrap;
-        align-items: center;
-        gap: 0 16px;
-        margin-inline-start: -6px;
-      }
-
-      .notice {
-        display: flex;
-        flex-wrap: wrap;
-        align-items: center;
-        gap: 0 8px;
-        min-block-size: 44px;
-        font-size: var(--dc-small);
-      }
-
-      h3 {
-        margin: 0 0 4px;
-        font-size: var(--dc-text);
-        font-weight: 600;
-        line-height: 24px;
-      }
-    `,
-  ];
+  static override styles = [baseStyles, buttonStyles, fieldStyles, runEditorStyles];
 
   @state() private order: OutlineOrder = 'flow';
 

@@ -13,7 +13,7 @@ import type { PartEvent } from '../run-editor/run-outline-events.ts';
 import { SessionController } from '../session-controller.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 
-/** No duct of a shop runs faster; its figures are as many as any speed's [m/s]. */
+/** No duct of a shop runs faster, so no speed is written wider [m/s]. */
 const WIDEST_SPEED = 40;
 
 /** @element dc-run-panel */

@@ -1,10 +1,11 @@
 // The whole of what is shown: the open shop, or the list of shops, or the start of a new one; above
 // it a line where there is something to say. A shop's file may be dropped anywhere.
 
-import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { follow } from '../../state/follow.ts';
-import type { Notice, OpenShop, Shelf } from '../../state/shelf.ts';
+import type { Notice } from '../../state/notice.ts';
+import type { OpenShop, Shelf } from '../../state/shelf.ts';
 import type { Shelved } from '../../state/shelved.ts';
 import type { UnitSystem } from '../../units/quantity.ts';
 import '../notice-line/notice-line.ts';
@@ -13,7 +14,9 @@ import '../shop-page/shop-page.ts';
 import type { StartEvent } from '../start-shop/start-event.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { buttonStyles } from '../styles/button.styles.ts';
+import { FileDrop } from './file-drop.ts';
 import { saveFile } from './save-file.ts';
+import { shopDeskStyles } from './shop-desk.styles.ts';
 
 /** What the desk reads of the shelf. */
 interface DeskView {
@@ -27,40 +30,7 @@ interface DeskView {
 /** @element dc-shop-desk */
 @customElement('dc-shop-desk')
 export class ShopDesk extends LitElement {
-  static override styles = [
-    baseStyles,
-    buttonStyles,
-    css`
-      :host {
-        display: block;
-        min-block-size: 100vh;
-      }
-
-      dc-notice-line,
-      .sheet {
-        display: block;
-        max-inline-size: 1640px;
-        margin-inline: auto;
-        padding-inline: 32px;
-      }
-
-      .sheet {
-        padding-block: 8px 48px;
-      }
-
-      :host([receiving]) {
-        outline: 3px dashed var(--dc-air);
-        outline-offset: -6px;
-      }
-
-      @media (max-width: 599px) {
-        dc-notice-line,
-        .sheet {
-          padding-inline: 16px;
-        }
-      }
-    `,
-  ];
+  static override styles = [baseStyles, buttonStyles, shopDeskStyles];
 
   @property({ attribute: false }) shelf: Shelf | undefined;
 
@@ -75,19 +45,25 @@ export class ShopDesk extends LitElement {
   #view: DeskView | undefined;
   #unfollow: (() => void) | undefined;
 
+  constructor() {
+    super();
+    this.addController(
+      new FileDrop({
+        over: (isOver) => {
+          this.receiving = isOver;
+        },
+        dropped: (file) => void this.#openFile(file),
+      }),
+    );
+  }
+
   override connectedCallback(): void {
     super.connectedCallback();
-    addEventListener('dragover', this.#onDragOver);
-    addEventListener('dragleave', this.#onDragLeave);
-    addEventListener('drop', this.#onDrop);
     this.#follow();
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
-    removeEventListener('dragover', this.#onDragOver);
-    removeEventListener('dragleave', this.#onDragLeave);
-    removeEventListener('drop', this.#onDrop);
     this.#unfollow?.();
   }
 
@@ -212,24 +188,6 @@ export class ShopDesk extends LitElement {
     if (this.shelf?.open.peek() !== before) this.#show('shop');
     else scrollTo(0, 0);
   }
-
-  readonly #onDragOver = (event: DragEvent): void => {
-    if (!event.dataTransfer?.types.includes('Files')) return;
-    event.preventDefault();
-    this.receiving = true;
-  };
-
-  readonly #onDragLeave = (event: DragEvent): void => {
-    if (event.relatedTarget === null) this.receiving = false;
-  };
-
-  readonly #onDrop = (event: DragEvent): void => {
-    this.receiving = false;
-    const file = event.dataTransfer?.files[0];
-    if (!file) return;
-    event.preventDefault();
-    void this.#openFile(file);
-  };
 }
 
 declare global {

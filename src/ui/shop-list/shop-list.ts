@@ -5,6 +5,7 @@ import { customElement, property } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { type Shelved, shelvedName } from '../../state/shelved.ts';
 import { baseStyles } from '../styles/base.styles.ts';
+import { sheetStyles } from '../styles/sheet.styles.ts';
 import { buttonStyles } from '../styles/button.styles.ts';
 import type { TextEvent } from '../text-field/text-event.ts';
 import '../text-field/text-field.ts';
@@ -20,7 +21,7 @@ const MOST_PROBLEMS = 5;
  */
 @customElement('dc-shop-list')
 export class ShopList extends LitElement {
-  static override styles = [baseStyles, buttonStyles, shopListStyles];
+  static override styles = [baseStyles, buttonStyles, sheetStyles, shopListStyles];
 
   @property({ attribute: false }) shops: readonly Shelved[] = [];
 

@@ -47,29 +47,4 @@ export const speedScaleStyles = css`
     overflow: visible;
   }
 
-  .slowest {
-    fill: var(--dc-paper);
-    stroke: var(--dc-ink);
-    stroke-width: 1.25;
-  }
-
-  .slowest.settles {
-    stroke: var(--dc-duct);
-    stroke-width: 1.75;
-  }
-
-  .own {
-    fill: var(--dc-ink);
-    stroke: var(--dc-paper);
-    stroke-width: 1.5;
-    paint-order: stroke;
-  }
-
-  .own.settles {
-    fill: var(--dc-duct);
-  }
-
-  .own.tight {
-    fill: var(--dc-air);
-  }
 `;

@@ -6,6 +6,7 @@ import { customElement, property } from 'lit/decorators.js';
 import { type SpeedRange, type SpeedScale, speedScale } from '../../plot/speed-scale.ts';
 import { movedBy } from '../moved-by.ts';
 import { baseStyles } from '../styles/base.styles.ts';
+import { speedMarkStyles } from '../styles/speed-mark.styles.ts';
 import { speedScaleStyles } from './speed-scale.styles.ts';
 
 /**
@@ -13,7 +14,7 @@ import { speedScaleStyles } from './speed-scale.styles.ts';
  */
 @customElement('dc-speed-scale')
 export class SpeedScaleMark extends LitElement {
-  static override styles = [baseStyles, speedScaleStyles];
+  static override styles = [baseStyles, speedMarkStyles, speedScaleStyles];
 
   /** What the scale says, in words, for those who don't see it. */
   @property() label = '';

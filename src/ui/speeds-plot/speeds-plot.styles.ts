@@ -2,23 +2,7 @@ import { css } from 'lit';
 
 export const speedsPlotStyles = css`
   :host {
-    display: block;
-    min-inline-size: 0;
     min-block-size: 80px;
-  }
-
-  .figure {
-    position: relative;
-  }
-
-  svg.plot {
-    inline-size: 100%;
-    overflow: visible;
-  }
-
-  text {
-    fill: var(--dc-ink-soft);
-    font-size: 13px;
   }
 
   .name,
@@ -73,37 +57,6 @@ export const speedsPlotStyles = css`
   .row {
     stroke: var(--dc-rule);
     shape-rendering: crispEdges;
-  }
-
-  .room {
-    stroke: var(--dc-ink);
-    shape-rendering: crispEdges;
-  }
-
-  .own {
-    fill: var(--dc-ink);
-    stroke: var(--dc-paper);
-    stroke-width: 1.5;
-    paint-order: stroke;
-  }
-
-  .own.settles {
-    fill: var(--dc-duct);
-  }
-
-  .own.tight {
-    fill: var(--dc-air);
-  }
-
-  .slowest {
-    fill: var(--dc-paper);
-    stroke: var(--dc-ink);
-    stroke-width: 1.25;
-  }
-
-  .slowest.settles {
-    stroke: var(--dc-duct);
-    stroke-width: 1.75;
   }
 
   .ghost {

@@ -11,6 +11,8 @@ import type { UnitSystem } from '../../units/quantity.ts';
 import '../plot-figure/plot-reader.ts';
 import { SizeController } from '../size-controller.ts';
 import { baseStyles } from '../styles/base.styles.ts';
+import { rowPlotStyles } from '../styles/row-plot.styles.ts';
+import { speedMarkStyles } from '../styles/speed-mark.styles.ts';
 import { VERDICT_SHAPES } from '../verdict/verdict-shape.ts';
 import { verdictShapeStyles } from '../verdict/verdict-shape.styles.ts';
 import { verdictWord } from '../verdict/verdict-word.ts';
@@ -34,7 +36,13 @@ const SLOWEST = 'M0,1.5L4.5,8.5H-4.5Z';
 /** @element dc-speeds-plot */
 @customElement('dc-speeds-plot')
 export class SpeedsPlot extends LitElement {
-  static override styles = [baseStyles, verdictShapeStyles, speedsPlotStyles];
+  static override styles = [
+    baseStyles,
+    verdictShapeStyles,
+    rowPlotStyles,
+    speedMarkStyles,
+    speedsPlotStyles,
+  ];
 
   /** The picture in a sentence, for those who don't see it. */
   @property() label = '';

@@ -1,28 +1,6 @@
 import { css } from 'lit';
 
 export const startShopStyles = css`
-  :host {
-    display: block;
-    max-inline-size: 960px;
-  }
-
-  h1 {
-    margin: 8px 0 4px;
-    font-size: 28px;
-    font-weight: 500;
-    line-height: 36px;
-    letter-spacing: -0.01em;
-  }
-
-  h1:focus-visible {
-    outline: none;
-  }
-
-  p {
-    max-inline-size: 72ch;
-    margin: 0 0 8px;
-  }
-
   section {
     padding-block: 16px 20px;
     border-block-start: 1px solid var(--dc-rule);

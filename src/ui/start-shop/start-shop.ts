@@ -1,15 +1,14 @@
 // The start of a shop of one's own: a collector, a main, one drop. Nothing else is asked, and what is
-// taken for the rest is said at the foot.
+// taken for the rest is said at the foot. (Over 200 lines: three short parts that fill one draft.)
 
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { usualCarryingRange } from '../../shop/carrying-range.ts';
 import { exampleCurves } from '../../shop/example-curves.ts';
 import { findMachine, MACHINES } from '../../shop/machine-flow.ts';
 import { openShopDocument } from '../../shop/open-shop.ts';
 import type { Curve } from '../../shop/schema/curve-schema.ts';
 import type { Pipe } from '../../shop/schema/section-schema.ts';
-import { type ShopStart, startedShop, USUAL_AIR } from '../../shop/started-shop.ts';
+import { type ShopStart, startedShop } from '../../shop/started-shop.ts';
 import { pipeView } from '../../state/run-editor/pipe-view.ts';
 import { formatQuantity } from '../../units/format.ts';
 import type { UnitSystem } from '../../units/quantity.ts';
@@ -23,12 +22,14 @@ import '../quantity-field/quantity-field.ts';
 import '../run-editor/pipe-choice.ts';
 import type { PipeEvent } from '../run-editor/value-events.ts';
 import { baseStyles } from '../styles/base.styles.ts';
+import { sheetStyles } from '../styles/sheet.styles.ts';
 import { buttonStyles } from '../styles/button.styles.ts';
 import { fieldStyles } from '../styles/field.styles.ts';
 import type { TextEvent } from '../text-field/text-event.ts';
 import '../text-field/text-field.ts';
 import { EMPTY_CURVE, firstFigures } from './first-figures.ts';
 import { StartEvent } from './start-event.ts';
+import { takenWords } from './taken-words.ts';
 import { startShopStyles } from './start-shop.styles.ts';
 
 const NO_MACHINE = '';
@@ -46,7 +47,7 @@ const FIRST_EXAMPLE = 'cyclone-3hp-14in';
  */
 @customElement('dc-start-shop')
 export class StartShop extends LitElement {
-  static override styles = [baseStyles, buttonStyles, fieldStyles, startShopStyles];
+  static override styles = [baseStyles, buttonStyles, fieldStyles, sheetStyles, startShopStyles];
 
   @property({ attribute: false }) units: UnitSystem = 'us';
 
@@ -78,7 +79,7 @@ export class StartShop extends LitElement {
       ${this.#collector(start)} ${this.#main(start)} ${this.#drop(start)}
       <section>
         <h2>Taken for now, and changed on the page</h2>
-        <p class="small">${this.#taken()}</p>
+        <p class="small">${takenWords(this.units)}</p>
         <dc-text-field
           label="Name of the shop"
           .value=${start.name}
@@ -191,19 +192,6 @@ export class StartShop extends LitElement {
       .units=${this.units}
       @dc-pipe=${(event: PipeEvent) => take(event.pipe)}
     ></dc-pipe-choice>`;
-  }
-
-  #taken(): string {
-    const range = usualCarryingRange();
-    const speed = (si: number) => formatQuantity('velocity', this.units, si);
-    const altitude = formatQuantity('altitude', this.units, USUAL_AIR.altitude).text;
-    const temperature = formatQuantity('temperature', this.units, USUAL_AIR.temperature).text;
-    const humidity = formatQuantity('fraction', this.units, USUAL_AIR.humidity).text;
-    return (
-      `Air of ${temperature} and ${humidity} humidity, ${altitude} above the sea. Chips carried from ${speed(range.low).number} ` +
-      `to ${speed(range.high).text} (common practice). A plain pipe end as hood, with a gate. No bends yet. ` +
-      'No filter and no separator beyond what the points of the collector hold.'
-    );
   }
 
   #onSource(isOwn: boolean): void {

@@ -2,33 +2,15 @@ import { css } from 'lit';
 
 export const suctionPlotStyles = css`
   :host {
-    display: block;
-    min-inline-size: 0;
     min-block-size: 120px;
   }
 
-  .figure {
-    position: relative;
-  }
-
-  svg.plot {
-    inline-size: 100%;
-    overflow: visible;
-  }
-
   text {
-    fill: var(--dc-ink-soft);
-    font-size: 13px;
     dominant-baseline: central;
   }
 
   .grid {
     stroke: var(--dc-rule);
-    shape-rendering: crispEdges;
-  }
-
-  .room {
-    stroke: var(--dc-ink);
     shape-rendering: crispEdges;
   }
 

@@ -10,6 +10,7 @@ import type { UnitSystem } from '../../units/quantity.ts';
 import '../plot-figure/plot-reader.ts';
 import { SizeController } from '../size-controller.ts';
 import { baseStyles } from '../styles/base.styles.ts';
+import { rowPlotStyles } from '../styles/row-plot.styles.ts';
 import { suctionPlotStyles } from './suction-plot.styles.ts';
 import { brokenLines, lineMiddle, rowHeight, wayColumns, type WayColumns } from './way-labels.ts';
 
@@ -30,7 +31,7 @@ const LEAST_WIDTH = 240;
  */
 @customElement('dc-suction-plot')
 export class SuctionPlot extends LitElement {
-  static override styles = [baseStyles, suctionPlotStyles];
+  static override styles = [baseStyles, rowPlotStyles, suctionPlotStyles];
 
   /** The picture in a sentence, for those who don't see it. */
   @property() label = '';

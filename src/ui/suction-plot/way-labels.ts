@@ -4,7 +4,7 @@
 import { textSize } from '../operating-plot/text-size.ts';
 
 /** Size of the text in the plot [px]. */
-export const LABEL_SIZE = 13;
+const LABEL_SIZE = 13;
 const LINE = 17;
 /** A row is so much higher than its lines [px]. */
 const ROOM = 9;

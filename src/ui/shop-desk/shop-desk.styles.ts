@@ -1,0 +1,32 @@
+import { css } from 'lit';
+
+export const shopDeskStyles = css`
+  :host {
+    display: block;
+    min-block-size: 100vh;
+  }
+
+  dc-notice-line,
+  .sheet {
+    display: block;
+    max-inline-size: 1640px;
+    margin-inline: auto;
+    padding-inline: 32px;
+  }
+
+  .sheet {
+    padding-block: 8px 48px;
+  }
+
+  :host([receiving]) {
+    outline: 3px dashed var(--dc-air);
+    outline-offset: -6px;
+  }
+
+  @media (max-width: 599px) {
+    dc-notice-line,
+    .sheet {
+      padding-inline: 16px;
+    }
+  }
+`;
