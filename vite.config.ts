@@ -3,6 +3,7 @@
 import { playwright } from '@vitest/browser-playwright';
 import { join } from 'node:path';
 import { defineConfig } from 'vitest/config';
+import { policyHeaders } from './build/policy-headers.ts';
 import { chromiumArguments, findChromium } from './tests/setup/find-chromium.ts';
 import { openWcTesting } from './tests/setup/open-wc-testing.ts';
 import { tallyReporter } from './tests/setup/tally-reporter.ts';
@@ -23,7 +24,11 @@ export default defineConfig({
     modulePreload: { polyfill: false },
   },
   worker: { format: 'es' },
-  preview: { host: '127.0.0.1', port: Number(process.env['PORT'] ?? 4173) },
+  preview: {
+    host: '127.0.0.1',
+    port: Number(process.env['PORT'] ?? 4173),
+    headers: policyHeaders(),
+  },
   test: {
     reporters: ['default', tallyReporter],
     onConsoleLog: (log) => !log.startsWith('Lit is in dev mode'),

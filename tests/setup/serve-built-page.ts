@@ -6,6 +6,8 @@ declare module 'vitest' {
   interface ProvidedContext {
     /** Address of the built page, with a slash at its end; empty where it did not build. */
     pageAddress: string;
+    /** Where the built files are. */
+    pageFolder: string;
   }
 }
 
@@ -14,10 +16,12 @@ export async function setup(project: TestProject): Promise<(() => Promise<void>)
   try {
     const page = await servePage();
     project.provide('pageAddress', page.address);
+    project.provide('pageFolder', page.folder);
     return page.close;
   } catch (error) {
     console.error(error);
     project.provide('pageAddress', '');
+    project.provide('pageFolder', '');
     return undefined;
   }
 }
