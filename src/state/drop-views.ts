@@ -30,6 +30,29 @@ export interface DropView {
   readonly verdict: Verdict;
 }
 
+/** What of a drop is seen to move while a gate does. */
+export interface DropMotion {
+  /** 0 shut to 1 drawn right out [-]. */
+  readonly travel: number;
+  /** In the drop's own pipe, and the slowest on its way [m/s]. */
+  readonly speed: number;
+  readonly slowest: number;
+}
+
+/**
+ * What moves of the drops in one state of the gates.
+ *
+ * @param shown - the state
+ * @returns one for each drop, in the order of the document
+ */
+export function dropMotions(shown: StateReport): DropMotion[] {
+  return shown.drops.map(({ travel, velocity, slowest }) => ({
+    travel,
+    speed: velocity,
+    slowest: slowest.velocity,
+  }));
+}
+
 /**
  * The drops of a shop in one state of its gates.
  *

@@ -10,14 +10,15 @@ import { sessionContext } from './session-context.ts';
  * When a panel is drawn anew, so that a frame of a drag doesn't pay for everything. `at once`: in the
  * same frame. `when seen`: at once, but out of sight only when the gates have come to rest. A `turn`:
  * as when seen, but while one change follows another, only every third frame, the turns after one
- * another; that is often enough for words and numbers.
+ * another; that is often enough for numbers. `to be read`: likewise, as often as a sentence can be read.
  */
-export type Promptness = 'at once' | 'when seen' | { readonly turn: 0 | 1 | 2 };
+export type Promptness = 'at once' | 'when seen' | 'to be read' | { readonly turn: 0 | 1 | 2 };
 
+/** Frames from one turn to the next of the same. */
 const TURNS = 3;
-/** [ms] */
-const FRAME = 1000 / 60;
-/** A change that no other follows is read by then [ms]. */
+/** A sentence has the second turn of every fourth round. */
+const READING = { every: 4 * TURNS, at: 1 };
+/** A change that no other follows for so long is the last, and is read [ms]. */
 const LATEST = 60;
 
 /** How long gates must stand still before panels out of sight follow [ms]. */
@@ -32,10 +33,10 @@ export class SessionController<T> implements ReactiveController {
   readonly #host: LitElement;
   readonly #read: (session: Session) => T;
   readonly #observer: IntersectionObserver | undefined;
-  readonly #turn: number | undefined;
+  readonly #turn: { readonly every: number; readonly at: number } | undefined;
   #isSeen = true;
-  /** Frame in which the session was read last. */
-  #lastRead = Number.NEGATIVE_INFINITY;
+  /** Changes that have followed one another up to now; undefined at rest. */
+  #changes: number | undefined;
   /** The session that has changed and was not read yet. */
   #missed: Session | undefined;
   #timer: ReturnType<typeof setTimeout> | undefined;
@@ -50,7 +51,7 @@ export class SessionController<T> implements ReactiveController {
   constructor(host: LitElement, read: (session: Session) => T, promptness: Promptness = 'at once') {
     this.#host = host;
     this.#read = read;
-    this.#turn = typeof promptness === 'object' ? promptness.turn : undefined;
+    this.#turn = turnOf(promptness);
     if (promptness !== 'at once') {
       this.#observer = new IntersectionObserver((entries) => this.#onSight(entries), {
         rootMargin: NEAR,
@@ -85,10 +86,7 @@ export class SessionController<T> implements ReactiveController {
         // it hears of the next move of a gate.
         const reads = isFirst || (this.#isSeen && this.#isTurn());
         isFirst = false;
-        if (reads) {
-          this.#lastRead = frameNow();
-          return { value: this.#read(session) };
-        }
+        if (reads) return { value: this.#read(session) };
         if (this.#isSeen) void session.shownGates.value;
         return undefined;
       },
@@ -97,9 +95,7 @@ export class SessionController<T> implements ReactiveController {
         if (taken) {
           this.value = taken.value;
           this.#host.requestUpdate();
-        } else if (this.#isSeen) {
-          this.#timer ??= setTimeout(() => this.#catchUp(session), LATEST);
-        } else {
+        } else if (!this.#isSeen) {
           this.#awaitRest(session);
         }
       },
@@ -109,6 +105,7 @@ export class SessionController<T> implements ReactiveController {
   #end(): void {
     clearTimeout(this.#timer);
     this.#timer = undefined;
+    this.#changes = undefined;
     this.#stop?.();
     this.#stop = undefined;
     this.#missed = undefined;
@@ -119,18 +116,19 @@ export class SessionController<T> implements ReactiveController {
     if (this.#isSeen && this.#missed) this.follow(this.#missed);
   }
 
+  /** The first change is read, and of those that follow every third or so, and the last. */
   #isTurn(): boolean {
     if (this.#turn === undefined) return true;
-    const now = frameNow();
-    const isIdle = now - this.#lastRead > 2 * TURNS;
-    return isIdle || (now !== this.#lastRead && now % TURNS === this.#turn);
+    clearTimeout(this.#timer);
+    this.#timer = setTimeout(() => this.#rest(), LATEST);
+    const isFirst = this.#changes === undefined;
+    this.#changes = (this.#changes ?? -1) + 1;
+    return isFirst || this.#changes % this.#turn.every === this.#turn.at;
   }
 
-  /** No change waits long for a turn, whether others follow or not. */
-  #catchUp(session: Session): void {
-    this.#timer = undefined;
-    if (this.#missed && frameNow() - this.#lastRead > TURNS) this.follow(session);
-    else if (this.#missed) this.#timer = setTimeout(() => this.#catchUp(session), LATEST);
+  #rest(): void {
+    this.#changes = undefined;
+    if (this.#missed) this.follow(this.#missed);
   }
 
   /** Follows again as soon as the gates have stood still for a while. */
@@ -144,6 +142,9 @@ export class SessionController<T> implements ReactiveController {
   }
 }
 
-function frameNow(): number {
-  return Math.round(Number(document.timeline.currentTime ?? 0) / FRAME);
+function turnOf(
+  promptness: Promptness,
+): { readonly every: number; readonly at: number } | undefined {
+  if (promptness === 'to be read') return READING;
+  return typeof promptness === 'object' ? { every: TURNS, at: promptness.turn } : undefined;
 }

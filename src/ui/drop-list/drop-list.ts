@@ -3,7 +3,7 @@
 import { html, LitElement, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
-import type { DropView } from '../../state/drop-views.ts';
+import type { DropMotion, DropView } from '../../state/drop-views.ts';
 import '../drop-row/drop-row.ts';
 import type { GateSetView } from '../gate-sets/gate-sets.ts';
 import '../gate-sets/gate-sets.ts';
@@ -24,6 +24,8 @@ export class DropList extends LitElement {
   static override styles = [baseStyles, dropListStyles];
 
   @property({ attribute: false }) drops: readonly DropView[] = [];
+  /** How far each has moved by now; the figures may come a little after it. */
+  @property({ attribute: false }) motions: readonly DropMotion[] = [];
   @property({ attribute: false }) sets: readonly GateSetView[] = [];
   /** Whether a gate is open. */
   @property({ type: Boolean }) open = false;
@@ -39,7 +41,8 @@ export class DropList extends LitElement {
         ${repeat(
           this.drops,
           (drop) => drop.id,
-          (drop) => html`<li><dc-drop-row .drop=${drop}></dc-drop-row></li>`,
+          (drop, i) =>
+            html`<li><dc-drop-row .drop=${drop} .motion=${this.motions[i]}></dc-drop-row></li>`,
         )}
       </ul>`;
   }

@@ -89,6 +89,21 @@ export const dropRowStyles = css`
   }
 
   /* A number that changes lays out itself alone. */
+  .travel {
+    contain: size layout style;
+    block-size: 17px;
+    white-space: nowrap;
+  }
+
+  .moving {
+    display: inline-block;
+    contain: size layout style;
+    inline-size: 2.9em;
+    block-size: 17px;
+    vertical-align: bottom;
+    text-align: end;
+  }
+
   @container (min-width: 720px) {
     .figure {
       contain: size layout style;

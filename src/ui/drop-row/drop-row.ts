@@ -2,7 +2,7 @@
 
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import type { DropView } from '../../state/drop-views.ts';
+import type { DropMotion, DropView } from '../../state/drop-views.ts';
 import type { GateMoveEvent } from '../gate/gate-move-event.ts';
 import { gateWords } from '../gate/gate-words.ts';
 import '../gate/gate.ts';
@@ -29,15 +29,20 @@ export class DropRow extends LitElement {
   @property({ attribute: false, hasChanged: (next, before) => !sameView(next, before) })
   drop: DropView | undefined;
 
+  /** Where it is by now while a gate moves; the figures of the drop may come a little after it. */
+  @property({ attribute: false, hasChanged: (next, before) => !sameView(next, before) })
+  motion: DropMotion | undefined;
+
   protected override render(): TemplateResult {
     const { drop } = this;
     if (!drop) return html`${nothing}`;
+    const travel = drop.travel === undefined ? undefined : (this.motion?.travel ?? drop.travel);
     const isOpen = drop.travel === undefined || drop.travel > 0;
     return html`<div class="name">
         <h3 class=${isOpen ? '' : 'shut'}>${drop.name}</h3>
         ${this.#note(drop)}
       </div>
-      ${drop.travel === undefined ? nothing : this.#gate(drop, drop.travel)}
+      ${travel === undefined ? nothing : this.#gate(drop, travel)}
       <div class="flow">
         <p class=${isOpen ? 'figure' : 'figure idle'}>
           <span class="for-ears">flow </span>${drop.flow ? quantity(drop.flow) : '–'}
@@ -51,8 +56,8 @@ export class DropRow extends LitElement {
         <dc-speed-scale
           .label=${scaleWords(drop)}
           .range=${drop.range}
-          .speed=${drop.speed?.velocity}
-          .slowest=${drop.slowest?.velocity}
+          .speed=${drop.speed && (this.motion?.speed ?? drop.speed.velocity)}
+          .slowest=${drop.slowest && (this.motion?.slowest ?? drop.slowest.velocity)}
         ></dc-speed-scale>
       </div>
       <div class="verdict">
@@ -60,7 +65,11 @@ export class DropRow extends LitElement {
         ${
           drop.slowest && isOpen
             ? html`<p class="note slowest">${drop.slowest.name}
-                <span class="whole">${text(drop.slowest.shown)}</span>
+                <span class="whole"
+                  ><span class="moving">${drop.slowest.shown.number}</span>\u2009${
+                    drop.slowest.shown.unit
+                  }</span
+                >
               </p>`
             : nothing
         }
@@ -70,7 +79,7 @@ export class DropRow extends LitElement {
   #note(drop: DropView): TemplateResult | typeof nothing {
     if (drop.travel === undefined) return html`<p class="note">no gate, always open</p>`;
     if (drop.travel === 0 || drop.travel === 1) return nothing;
-    return html`<p class="note">${gateWords(drop.travel)}</p>`;
+    return html`<p class="note travel">${gateWords(drop.travel)}</p>`;
   }
 
   #gate(drop: DropView, travel: number): TemplateResult {

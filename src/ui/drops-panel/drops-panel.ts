@@ -5,7 +5,7 @@ import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement } from 'lit/decorators.js';
 import { removeGateSet, saveGateSet } from '../../shop/edits/edit-gate-sets.ts';
 import { freshId } from '../../shop/edits/fresh-id.ts';
-import { dropViews } from '../../state/drop-views.ts';
+import { dropMotions, dropViews } from '../../state/drop-views.ts';
 import type { Session } from '../../state/session.ts';
 import '../drop-list/drop-list.ts';
 import type { RemoveSetEvent, SaveSetEvent } from '../gate-sets/gate-set-event.ts';
@@ -27,13 +27,17 @@ export class DropsPanel extends LitElement {
     `,
   ];
 
-  readonly #session = new SessionController(this, readDrops);
+  readonly #session = new SessionController(this, readDrops, { turn: 2 });
+  readonly #motions = new SessionController(this, ({ shownReport }) =>
+    dropMotions(shownReport.value),
+  );
 
   protected override render(): TemplateResult {
     const view = this.#session.value;
     if (!view) return html`${nothing}`;
     return html`<dc-drop-list
         .drops=${view.drops}
+        .motions=${this.#motions.value ?? []}
         .sets=${view.sets}
         .open=${view.open.length > 0}
         @dc-save-set=${({ name }: SaveSetEvent) => this.#save(name)}

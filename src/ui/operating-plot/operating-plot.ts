@@ -52,6 +52,8 @@ export class OperatingPlot extends LitElement {
   /** What the ducts ask, by rising flow. */
   @property({ attribute: false }) system: readonly Knot[] = [];
   @property({ attribute: false }) point: FlowPoint | undefined;
+  /** What the numbers at the point say; they may come a little after it while it moves. */
+  @property({ attribute: false }) numbers: FlowPoint | undefined;
   /** Where the curves cross besides. */
   @property({ attribute: false }) others: readonly FlowPoint[] = [];
   @property({ attribute: false }) trail: readonly TriedPoint[] = [];
@@ -61,7 +63,7 @@ export class OperatingPlot extends LitElement {
   readonly #size = new SizeController(this);
   #ruled: RuledPlot | undefined;
   #ruledFor: readonly unknown[] = [];
-  #numbers: PointLabel | undefined;
+  #pointLabel: PointLabel | undefined;
   #moving: MovingPlot | undefined;
 
   /** The picture, to be saved. */
@@ -72,8 +74,8 @@ export class OperatingPlot extends LitElement {
   protected override willUpdate(): void {
     this.#rule();
     const ruled = this.#ruled;
-    this.#numbers =
-      this.point && pointLabel(this.point, this.units, ruled?.compact ? 'compact' : 'usual');
+    const said = this.point && (this.numbers ?? this.point);
+    this.#pointLabel = said && pointLabel(said, this.units, ruled?.compact ? 'compact' : 'usual');
     this.#moving =
       ruled &&
       movingPlot(ruled, {
@@ -82,7 +84,7 @@ export class OperatingPlot extends LitElement {
         others: this.others,
         trail: this.trail,
         labels: {
-          point: this.#numbers?.size ?? textSize('', LINE_LABEL_SIZE),
+          point: this.#pointLabel?.size ?? textSize('', LINE_LABEL_SIZE),
           collector: textSize(this.collector, LINE_LABEL_SIZE),
           system: textSize(DUCTS_LABEL, LINE_LABEL_SIZE),
           trail: this.trail.map(({ name }) => textSize(name, TRIED_LABEL_SIZE)),
@@ -96,7 +98,8 @@ export class OperatingPlot extends LitElement {
     const moving = this.#moving;
     if (!ruled || !moving) return html`${nothing}`;
     const { left, right, top, bottom } = ruled.frame.inner;
-    return html`<svg class="plot" role="img" aria-label=${this.label}>
+    const { width, height } = ruled.size;
+    return html`<svg class="plot" role="img" aria-label=${this.label} width=${width} height=${height}>
       <clipPath id="frame">
         <rect x=${left} y=${top} width=${right - left} height=${bottom - top} />
       </clipPath>
@@ -141,13 +144,13 @@ export class OperatingPlot extends LitElement {
   }
 
   #point({ frame }: RuledPlot, { point, labels }: MovingPlot): SVGTemplateResult {
-    if (!point || !this.#numbers) {
+    if (!point || !this.#pointLabel) {
       const x = (frame.inner.left + frame.inner.right) / 2;
       const y = (frame.inner.top + frame.inner.bottom) / 2;
       return svg`<text class="instead" text-anchor="middle" x=${x} y=${y}>${this.instead}</text>`;
     }
     return svg`<circle class="point" transform=${movedTo(point.x, point.y)} r="8.5" />${
-      labels.point ? pointLabelAt(this.#numbers, labels.point) : nothing
+      labels.point ? pointLabelAt(this.#pointLabel, labels.point) : nothing
     }`;
   }
 }

@@ -32,7 +32,7 @@ export class PlotFootPanel extends LitElement {
   /** Finds the operating plot's picture. */
   @property({ attribute: false }) picture: (() => SVGSVGElement | null | undefined) | undefined;
 
-  readonly #session = new SessionController(this, readFoot);
+  readonly #session = new SessionController(this, readFoot, { turn: 1 });
 
   protected override render(): TemplateResult {
     const view = this.#session.value;

@@ -28,6 +28,7 @@ export class PlotPanel extends LitElement {
   ];
 
   readonly #session = new SessionController(this, readPlot, 'when seen');
+  readonly #numbers = new SessionController(this, readPoint, { turn: 1 });
 
   /** The plot's picture, to be saved. */
   get picture(): SVGSVGElement | null | undefined {
@@ -44,11 +45,16 @@ export class PlotPanel extends LitElement {
       .collector=${view.collector}
       .system=${view.system}
       .point=${view.point}
+      .numbers=${this.#numbers.value}
       .others=${view.others}
       .trail=${view.trail}
       .instead=${view.instead}
     ></dc-operating-plot>`;
   }
+}
+
+function readPoint(session: Session) {
+  return session.shownReport.value.operatingPoint ?? undefined;
 }
 
 function readPlot(session: Session) {
@@ -57,7 +63,7 @@ function readPlot(session: Session) {
   const shop = session.shop.value;
   const extent = plotExtent(model.curve);
   const travels = travelsOf(shop.drops, session.shownGates.value);
-  const point = report.operatingPoint ?? undefined;
+  const point = readPoint(session);
   const others = report.crossings.filter(({ flow }) => !point || !isSamePlace({ flow }, point));
   return {
     label: `Collector curve and duct curve. ${session.sentence.value}`,

@@ -3,10 +3,12 @@
 // tight. Arrows are cut into the duct and point the way of the air.
 
 import { nothing, svg, type SVGTemplateResult } from 'lit';
+import { repeat } from 'lit/directives/repeat.js';
 import type { RunState } from '../../state/run-view.ts';
 
 /** What of a duct is drawn. */
 export interface DuctShape {
+  readonly id: string;
   readonly state: RunState;
   readonly path: string;
   readonly weight: number;
@@ -33,8 +35,13 @@ export function ducts(shapes: readonly DuctShape[]): SVGTemplateResult[] {
   const still = shapes.filter(({ state }) => state === 'still');
   const flowing = shapes.filter(({ state }) => state !== 'still');
   return [still, flowing].map(
-    (layer) => svg`${layer.map(wall)}${layer.map(inside)}${layer.map(marks)}`,
+    (layer) => svg`${each(layer, wall)}${each(layer, inside)}${each(layer, marks)}`,
   );
+}
+
+/** By name, so that a duct that comes to flow leaves the others' shapes alone. */
+function each(layer: readonly DuctShape[], draw: (shape: DuctShape) => SVGTemplateResult): unknown {
+  return repeat(layer, ({ id }) => id, draw);
 }
 
 function wall({ state, path, weight }: DuctShape): SVGTemplateResult {

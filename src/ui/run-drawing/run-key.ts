@@ -18,7 +18,7 @@ export function runKey(speedUnit: string): TemplateResult {
     <span>${speedUnit}</span>${STATES.map(
       (state) =>
         html`<span class="item"
-          ><svg width="28" height="14" aria-hidden="true">${ducts([{ ...SAMPLE, state }])}</svg
+          ><svg width="28" height="14" aria-hidden="true">${ducts([{ ...SAMPLE, id: state, state }])}</svg
           >${state}</span
         >`,
     )}

@@ -40,9 +40,9 @@ export function runPicture(
     ${focused && focused.section < sections.length ? runHalo(drawn, focused, 'focused') : nothing}
     ${guard([drawn, fares], () =>
       ducts(
-        sections.map(({ state }, i) => {
+        sections.map(({ id, state }, i) => {
           const { path, weight, arrows, level } = drawn.sections[i]!;
-          return { state, path, weight, arrows, y: level.y };
+          return { id, state, path, weight, arrows, y: level.y };
         }),
       ),
     )}

@@ -47,7 +47,7 @@ export class ShopPage extends LitElement {
       sentence: sentence.value,
       units: units.value,
     }),
-    { turn: 1 },
+    'to be read',
   );
   #motion: GateMotion | undefined;
 
