@@ -34,10 +34,13 @@ export interface DropView {
 export interface DropMotion {
   /** 0 shut to 1 drawn right out [-]. */
   readonly travel: number;
-  /** In the drop's own pipe, and the slowest on its way [m/s]. */
+  /** In the drop's own pipe, and the slowest on its way; 0 while it is shut [m/s]. */
   readonly speed: number;
   readonly slowest: number;
 }
+
+/** What leaks through a shut gate is not shown. */
+const AT_REST: DropMotion = { travel: 0, speed: 0, slowest: 0 };
 
 /**
  * What moves of the drops in one state of the gates.
@@ -46,11 +49,9 @@ export interface DropMotion {
  * @returns one for each drop, in the order of the document
  */
 export function dropMotions(shown: StateReport): DropMotion[] {
-  return shown.drops.map(({ travel, velocity, slowest }) => ({
-    travel,
-    speed: velocity,
-    slowest: slowest.velocity,
-  }));
+  return shown.drops.map(({ travel, velocity, slowest }) =>
+    travel > 0 ? { travel, speed: velocity, slowest: slowest.velocity } : AT_REST,
+  );
 }
 
 /**

@@ -37,6 +37,7 @@ export class SessionController<T> implements ReactiveController {
   #isSeen = true;
   /** Changes that have followed one another up to now; undefined at rest. */
   #changes: number | undefined;
+  #changedAt = 0;
   /** The session that has changed and was not read yet. */
   #missed: Session | undefined;
   #timer: ReturnType<typeof setTimeout> | undefined;
@@ -119,14 +120,18 @@ export class SessionController<T> implements ReactiveController {
   /** The first change is read, and of those that follow every third or so, and the last. */
   #isTurn(): boolean {
     if (this.#turn === undefined) return true;
-    clearTimeout(this.#timer);
-    this.#timer = setTimeout(() => this.#rest(), LATEST);
+    this.#changedAt = performance.now();
+    this.#timer ??= setTimeout(() => this.#restIfStill(), LATEST);
     const isFirst = this.#changes === undefined;
     this.#changes = (this.#changes ?? -1) + 1;
     return isFirst || this.#changes % this.#turn.every === this.#turn.at;
   }
 
-  #rest(): void {
+  /** While changes follow one another there is one timer, not one for each change. */
+  #restIfStill(): void {
+    const left = this.#changedAt + LATEST - performance.now();
+    this.#timer = left > 0 ? setTimeout(() => this.#restIfStill(), left) : undefined;
+    if (this.#timer !== undefined) return;
     this.#changes = undefined;
     if (this.#missed) this.follow(this.#missed);
   }
