@@ -1,7 +1,5 @@
 // The built page in Chromium: a gate is drawn by keys, and what the page then says is what the core
 // says of the same state. Nothing is logged, refused by the policy, or asked of another origin.
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { travelsWhenOpen } from '../../src/shop/gate-state.ts';
@@ -12,7 +10,6 @@ import { formatQuantity } from '../../src/units/format.ts';
 import { launchChromium } from '../setup/launch-chromium.ts';
 import { demoShop } from '../unit/state/demo-shop.ts';
 
-const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core'), 'utf8');
 const address = inject('pageAddress');
 const shop = demoShop();
 
@@ -159,26 +156,6 @@ describe('the first page', () => {
     );
     expect(overflow).toBeLessThanOrEqual(0);
     await page.context().close();
-  });
-
-  it.each(['light', 'dark'] as const)('gives axe nothing to find, %s', async (colorScheme) => {
-    for (const width of [1440, 390]) {
-      const { page } = await visit({
-        colorScheme,
-        bypassCSP: true,
-        viewport: { width, height: 844 },
-      });
-      await page.getByText('What was assumed, and where each figure comes from').click();
-      await page.evaluate(axeSource);
-      const violations = await page.evaluate(async () => {
-        const { axe } = globalThis as unknown as {
-          axe: { run(): Promise<{ violations: unknown[] }> };
-        };
-        return (await axe.run()).violations;
-      });
-      expect(violations).toEqual([]);
-      await page.context().close();
-    }
   });
 });
 

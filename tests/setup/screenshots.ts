@@ -1,9 +1,11 @@
-// `npm run screenshots`: pictures of the built page in three sizes, light and dark, and one sheet
-// with all of them side by side, in screenshots/.
+// `npm run screenshots`: pictures of every view of the built page in three sizes, light and dark, and as
+// it is printed; then one sheet for each view with its pictures side by side. All in screenshots/.
+// With names of views behind it, only those: `npm run screenshots -- first shops`.
 import { mkdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Browser } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
 import { launchChromium } from './launch-chromium.ts';
+import { openPage, pageView, pageViews, type PageView } from './page-views.ts';
 import { servePage } from './serve-page.ts';
 import { repository } from './source-files.ts';
 
@@ -14,58 +16,113 @@ const sizes = [
   { width: 390, height: 844 },
 ] as const;
 const schemes = ['light', 'dark'] as const;
+/** Paper with a margin of 12 mm all around; widths in px of the page, 96 to the inch. */
+const papers = [
+  { format: 'A4', width: 703 },
+  { format: 'Letter', width: 725 },
+] as const;
+const MARGIN = '12mm';
+/** Views that are printed: the page with everything folded, and with tables and parts unfolded. */
+const printed = ['first', 'all-shut', 'figures', 'tried', 'run-wye', 'collector', 'assumptions'];
 
 interface Picture {
   readonly name: string;
-  readonly whole: string;
-  readonly view: string;
+  readonly width: number;
+  readonly data: string;
 }
 
-async function take(
+async function visit(
   browser: Browser,
-  address: string,
-  size: (typeof sizes)[number],
-  scheme: (typeof schemes)[number],
-): Promise<Picture> {
-  const name = `${size.width}-${scheme}`;
-  const page = await browser.newPage({ viewport: size, colorScheme: scheme });
-  page.on('pageerror', (error) => console.log(`${name}: ${error.message}`));
-  await page.goto(address, { waitUntil: 'load' });
-  await page.waitForTimeout(500);
-  const view = await page.screenshot({ path: join(folder, `${name}-view.png`) });
-  const whole = await page.screenshot({ path: join(folder, `${name}-whole.png`), fullPage: true });
-  await page.close();
-  return { name, view: view.toString('base64'), whole: whole.toString('base64') };
+  view: PageView,
+  options: { width: number; height: number; scheme: 'light' | 'dark' },
+): Promise<Page> {
+  const { width, height, scheme } = options;
+  const page = await browser.newPage({
+    viewport: { width, height },
+    colorScheme: scheme,
+    locale: 'en-US',
+    reducedMotion: 'reduce',
+  });
+  page.on('pageerror', (error) => console.log(`${view.name}: ${error.message}`));
+  await openPage(page, address, view);
+  await page.waitForTimeout(300);
+  return page;
 }
 
-/** Views in the first row, whole pages in the second, all at a third of their size. */
-async function sheet(browser: Browser, pictures: readonly Picture[]): Promise<void> {
-  const row = (kind: 'view' | 'whole') =>
-    pictures
-      .map(({ name, [kind]: data }) => {
-        const width = Number.parseInt(name, 10) / 3;
-        return `<figure><img width="${width}" src="data:image/png;base64,${data}"><figcaption>${name} ${kind}</figcaption></figure>`;
-      })
-      .join('');
-  const page = await browser.newPage({ viewport: { width: 1900, height: 900 } });
-  await page.setContent(
-    `<style>body{margin:16px;font:13px sans-serif;background:#888}div{display:flex;gap:16px;align-items:start}figure{margin:0 0 16px}</style><div>${row('view')}</div><div>${row('whole')}</div>`,
-  );
-  await page.screenshot({ path: join(folder, 'sheet.png'), fullPage: true });
-  await page.close();
+async function take(page: Page, name: string, kind: 'view' | 'whole'): Promise<Picture> {
+  const path = join(folder, `${name}-${kind}.png`);
+  // What sticks to the top of the window would else lie in the middle of a whole page.
+  await page.evaluate(() => scrollTo(0, 0));
+  const data = await page.screenshot({ path, fullPage: kind === 'whole' });
+  return {
+    name: `${name} ${kind}`,
+    width: page.viewportSize()!.width,
+    data: data.toString('base64'),
+  };
 }
 
-rmSync(folder, { recursive: true, force: true });
-mkdirSync(folder);
-const served = await servePage();
-const browser = await launchChromium();
-try {
+/** The first view as it fills the screen too; all others in whole. */
+async function takeView(browser: Browser, view: PageView): Promise<void> {
   const pictures: Picture[] = [];
   for (const scheme of schemes) {
-    for (const size of sizes) pictures.push(await take(browser, served.address, size, scheme));
+    for (const size of sizes) {
+      const page = await visit(browser, view, { ...size, scheme });
+      const name = `${view.name}-${size.width}-${scheme}`;
+      if (view.name === 'first') pictures.push(await take(page, name, 'view'));
+      pictures.push(await take(page, name, 'whole'));
+      await page.close();
+    }
   }
-  await sheet(browser, pictures);
-  console.log(`${2 * pictures.length} pictures and sheet.png are in ${folder}`);
+  if (printed.includes(view.name)) await print(browser, view);
+  await sheet(browser, view.name, pictures);
+}
+
+/** As a file of pages, and as one long picture in the greys of a printer without colours. */
+async function print(browser: Browser, view: PageView): Promise<void> {
+  for (const { format, width } of papers) {
+    const page = await visit(browser, view, { width: 1440, height: 900, scheme: 'light' });
+    const name = `${view.name}-print-${format}`;
+    await page.pdf({
+      path: join(folder, `${name}.pdf`),
+      format,
+      margin: { top: MARGIN, bottom: MARGIN, left: MARGIN, right: MARGIN },
+    });
+    await page.emulateMedia({ media: 'print' });
+    await page.setViewportSize({ width, height: 1000 });
+    await page.waitForTimeout(300);
+    await page.evaluate(() => document.documentElement.style.setProperty('filter', 'grayscale(1)'));
+    await take(page, name, 'whole');
+    await page.close();
+  }
+}
+
+/** Pictures side by side at a third of their size. */
+async function sheet(browser: Browser, name: string, pictures: readonly Picture[]): Promise<void> {
+  const figures = pictures.map(
+    ({ name: words, width, data }) =>
+      `<figure><img width="${width / 3}" src="data:image/png;base64,${data}"><figcaption>${words}</figcaption></figure>`,
+  );
+  const page = await browser.newPage({ viewport: { width: 1900, height: 900 } });
+  await page.setContent(
+    `<style>body{display:flex;flex-wrap:wrap;gap:16px;align-items:start;margin:16px;font:13px sans-serif;background:#888}figure{margin:0}</style>${figures.join('')}`,
+  );
+  await page.screenshot({ path: join(folder, `sheet-${name}.png`), fullPage: true });
+  await page.close();
+}
+
+const wanted = process.argv.slice(2);
+const views = wanted.length === 0 ? pageViews : wanted.map(pageView);
+if (wanted.length === 0) rmSync(folder, { recursive: true, force: true });
+mkdirSync(folder, { recursive: true });
+const served = await servePage();
+const { address } = served;
+const browser = await launchChromium();
+try {
+  for (const view of views) {
+    await takeView(browser, view);
+    console.log(view.name);
+  }
+  console.log(`pictures of ${views.length} views, each with a sheet, are in ${folder}`);
 } finally {
   await browser.close();
   await served.close();

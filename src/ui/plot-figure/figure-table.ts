@@ -12,7 +12,7 @@ import type { PlotTable, TableColumn } from '../../plot/plot-table.ts';
 export function figureTable({ caption, columns, rows }: PlotTable): TemplateResult {
   const kind = ({ unit }: TableColumn | undefined = { name: '' }) =>
     unit === undefined ? 'words' : 'number';
-  return html`<div class="scroll" role="region" aria-label=${caption} tabindex="0">
+  return html`<div class="scroll" role="region" aria-label="${caption}, as a table" tabindex="0">
     <table>
       <caption>
         ${caption}
