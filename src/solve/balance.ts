@@ -73,8 +73,16 @@ export function balance(
   };
 }
 
-/** All crossings; the workspace is left at the one that counts, or where the quick way got stuck. */
-function findCrossings(
+/**
+ * All crossings of one state of the gates, for searches that need no more than flows.
+ * @param network - the network
+ * @param work - its workspace; left at the crossing that counts, the stable one with the most flow,
+ *   or where the quick way got stuck
+ * @param gate - loss coefficient of the gate in each section, in the network's order [-], (sections)
+ * @param curve - the collector
+ * @returns the crossings by rising flow; none where there is no operating point
+ */
+export function findCrossings(
   network: Network,
   work: Workspace,
   gate: Float64Array,

@@ -1,0 +1,245 @@
+// A main whose sections may each be of another size, none narrower than what empties into it. All
+// such mains are tried where they are few; where they are many, the search climbs from the best main
+// of one size, section by section, until no single step is better. It may then miss a better one, and
+// says so.
+
+import { PIPE_FAMILIES } from '../../duct/catalogue.ts';
+import type { Study } from '../../study/progress.ts';
+import { travelsWhenOpen, usualStates } from '../gate-state.ts';
+import type { Shop } from '../schema/shop-schema.ts';
+import { sectionTree } from '../section-tree.ts';
+import { modelOf } from '../shop-model.ts';
+import { type Choice, editOf } from './choice.ts';
+import { resized } from './main-sections.ts';
+import { type MainFigures, mainState } from './main-state.ts';
+import { quickShop, quickVerdict, solveQuickly } from './quick-states.ts';
+import { isServed, solvedStates } from './solved-states.ts';
+
+/** Up to this many mains every one is tried. */
+const MOST_TRIED = 3000;
+
+/** How good a main is: the first number that differs decides. */
+export interface MainScore {
+  /** Open drops that are served, counted over all states [-] */
+  readonly served: number;
+  /** Open drops in all states [-] */
+  readonly asked: number;
+  /** The least that any of them has of what it needs: speed over the low end, flow over need [-] */
+  readonly room: number;
+  /** Area of the wall of the main [m²] */
+  readonly wall: number;
+}
+
+/** One main. */
+export interface ScoredMain {
+  /** Size of each section, ids in the order of the sections. */
+  readonly sizes: readonly string[];
+  readonly score: MainScore;
+  readonly choice: Choice;
+}
+
+/** The best tapered main beside the best one of one size. */
+export interface TaperedMain {
+  readonly sections: readonly string[];
+  readonly search: 'every one' | 'climbing';
+  /** How many mains were tried [-] */
+  readonly tried: number;
+  readonly best: ScoredMain;
+  readonly bestUniform: ScoredMain;
+  /** The best one in every state, solved in full. */
+  readonly figures: MainFigures;
+}
+
+/** What a search works with. Sizes are positions in the family, by rising diameter. */
+interface Search {
+  readonly shop: Shop;
+  readonly sections: readonly string[];
+  readonly family: string;
+  readonly sizes: readonly { readonly id: string; readonly diameter: number }[];
+  /** Position in `sections` of the next section of the main downstream, or -1. */
+  readonly next: readonly number[];
+}
+
+/**
+ * The best main of sections that don't get narrower toward the collector. What counts is how many
+ * drops are served over each drop alone and all saved gate sets, then the room that is left, then the
+ * least pipe.
+ *
+ * @param shop - a shop in order
+ * @param sections - ids of the sections that count as the main
+ * @param familyId - a family of the catalogue
+ * @returns a study; a step is one main
+ * @throws RangeError where there is no such family or no section
+ */
+export function* taperedMainStudy(
+  shop: Shop,
+  sections: readonly string[],
+  familyId: string,
+): Study<TaperedMain> {
+  const search = searchOf(shop, sections, familyId);
+  const known = new Map<string, ScoredMain>();
+  const scoreOf = (sizes: readonly number[]) => {
+    const key = sizes.join();
+    const scored = known.get(key) ?? scoreMain(search, sizes);
+    known.set(key, scored);
+    return scored;
+  };
+  const count = countUpTo(search, MOST_TRIED);
+  const isFew = count <= MOST_TRIED;
+  let best: ScoredMain | undefined;
+  let bestUniform: ScoredMain | undefined;
+  let start: readonly number[] = [];
+  const guess = isFew ? count : search.sizes.length + 4 * sections.length ** 2;
+  for (const size of search.sizes.keys()) {
+    const sizes = sections.map(() => size);
+    const scored = scoreOf(sizes);
+    if (isBetter(scored, bestUniform)) [bestUniform, start] = [scored, sizes];
+    yield { done: known.size, total: Math.max(guess, known.size) };
+  }
+  best = bestUniform;
+  for (const sizes of isFew ? everyMain(search) : []) {
+    const scored = scoreOf(sizes);
+    if (isBetter(scored, best)) best = scored;
+    yield { done: known.size, total: Math.max(guess, known.size) };
+  }
+  for (let at: readonly number[] | undefined = isFew ? undefined : start; at !== undefined; ) {
+    let better: readonly number[] | undefined;
+    for (const sizes of neighbours(search, at)) {
+      const scored = scoreOf(sizes);
+      if (isBetter(scored, best)) [best, better] = [scored, sizes];
+      yield { done: known.size, total: Math.max(guess, known.size) };
+    }
+    at = better;
+  }
+  if (best === undefined || bestUniform === undefined) throw new RangeError('no section is chosen');
+  const edited = editOf(best.choice)(shop);
+  const states = solvedStates(edited).map(({ state, report }) =>
+    mainState(edited, state, report, sections),
+  );
+  return {
+    sections,
+    search: isFew ? 'every one' : 'climbing',
+    tried: known.size,
+    best,
+    bestUniform,
+    figures: { states },
+  };
+}
+
+function searchOf(shop: Shop, sections: readonly string[], familyId: string): Search {
+  const family = PIPE_FAMILIES.find(({ id }) => id === familyId);
+  if (family === undefined) throw new RangeError(`no family of pipe is called ${familyId}`);
+  const tree = sectionTree(shop);
+  const next = sections.map((id) => {
+    let at = tree.into[tree.position.get(id) ?? -1] ?? -1;
+    while (at >= 0 && !sections.includes(shop.sections[at]!.id)) at = tree.into[at]!;
+    return at < 0 ? -1 : sections.indexOf(shop.sections[at]!.id);
+  });
+  const sizes = family.sizes.toSorted((a, b) => a.diameter - b.diameter);
+  return { shop, sections, family: familyId, sizes, next };
+}
+
+/** How many mains there are, counted no further than just past a limit. */
+function countUpTo(search: Search, limit: number): number {
+  let count = 0;
+  for (const _ of everyMain(search)) {
+    count += 1;
+    if (count > limit) break;
+  }
+  return count;
+}
+
+/** Every main that nowhere gets narrower toward the collector. */
+function* everyMain({ sections, sizes, next }: Search): Generator<readonly number[], void, void> {
+  const inward = inwardFirst(next);
+  const chosen = sections.map(() => 0);
+  function* from(k: number): Generator<readonly number[], void, void> {
+    const at = inward[k];
+    if (at === undefined) {
+      yield [...chosen];
+      return;
+    }
+    const most = next[at]! < 0 ? sizes.length - 1 : chosen[next[at]!]!;
+    for (let size = 0; size <= most; size++) {
+      chosen[at] = size;
+      yield* from(k + 1);
+    }
+  }
+  yield* from(0);
+}
+
+/** Positions of the sections, each after the one that it leads to. */
+function inwardFirst(next: readonly number[]): number[] {
+  const depth = (at: number): number => (next[at]! < 0 ? 0 : 1 + depth(next[at]!));
+  return [...next.keys()].toSorted((a, b) => depth(a) - depth(b));
+}
+
+/** Mains one step away: one section wider with all downstream of it, or narrower with all upstream. */
+function* neighbours(
+  { sizes, next }: Search,
+  at: readonly number[],
+): Generator<readonly number[], void, void> {
+  for (const section of at.keys()) {
+    const wider = at.slice();
+    const wish = at[section]! + 1;
+    for (let i = section; i >= 0; i = next[i]!) wider[i] = Math.max(wider[i]!, wish);
+    if (wish < sizes.length) yield wider;
+    const narrower = at.map((size, i) =>
+      leadsTo(next, i, section) ? Math.min(size, at[section]! - 1) : size,
+    );
+    if (at[section]! > 0) yield narrower;
+  }
+}
+
+function leadsTo(next: readonly number[], from: number, to: number): boolean {
+  for (let i = from; i >= 0; i = next[i]!) if (i === to) return true;
+  return false;
+}
+
+function scoreMain(search: Search, sizes: readonly number[]): ScoredMain {
+  const { shop, sections, family } = search;
+  const ids = sizes.map((size) => search.sizes[size]!.id);
+  const pipes = sections.map((id, i) => {
+    const section = shop.sections.find((each) => each.id === id);
+    if (section === undefined) throw new RangeError(`no section has the id ${id}`);
+    return { section: id, pipe: resized(section.pipe, family, ids[i]!) };
+  });
+  const wall = sections.reduce((sum, id, i) => {
+    const { length } = shop.sections.find((each) => each.id === id)!;
+    return sum + Math.PI * search.sizes[sizes[i]!]!.diameter * length;
+  }, 0);
+  const choice = { kind: 'pipes', pipes } as const;
+  return { sizes: ids, score: { ...servedIn(editOf(choice)(shop)), wall }, choice };
+}
+
+function servedIn(shop: Shop): Omit<MainScore, 'wall'> {
+  const quick = quickShop(modelOf(shop));
+  const { low } = shop.carryingRange;
+  let [served, asked, room] = [0, 0, Number.POSITIVE_INFINITY];
+  for (const { open } of usualStates(shop)) {
+    const travels = travelsWhenOpen(shop.drops, open);
+    const isSolved = solveQuickly(quick, travels) === 'solved';
+    travels.forEach((travel, i) => {
+      if (travel === 0) return;
+      asked += 1;
+      const verdict = isSolved ? quickVerdict(quick, i, travel) : 'short';
+      if (isServed({ verdict })) served += 1;
+      const { flow, slowest } = quick.figures;
+      const need = quick.model.ducts.drops[i]!.need ?? 0;
+      const shares = [low > 0 ? slowest / low : room, need > 0 ? flow / need : room];
+      room = Math.min(room, ...(isSolved ? shares : [0]));
+    });
+  }
+  return { served, asked, room };
+}
+
+/** Room that differs by less is alike, and the main with less pipe is better [-]. */
+const ALIKE = 1e-3;
+
+function isBetter(one: ScoredMain, other: ScoredMain | undefined): boolean {
+  if (other === undefined) return true;
+  const [a, b] = [one.score, other.score];
+  if (a.served !== b.served) return a.served > b.served;
+  if (Math.abs(a.room - b.room) > ALIKE) return a.room > b.room;
+  return a.wall < b.wall;
+}
