@@ -2,6 +2,7 @@
 
 import { follow } from '../state/follow.ts';
 import '../ui/shop-desk/shop-desk.ts';
+import { askToPersist, keepAll } from './keep-all.ts';
 import { keepUnits, keptUnits } from './kept-units.ts';
 import { openShelf } from './open-shelf.ts';
 import { usualUnits } from './usual-units.ts';
@@ -11,6 +12,9 @@ follow(
   () => shelf.units.value,
   (units) => keepUnits(units),
 );
+
+keepAll(shelf);
+if (kept) askToPersist(shelf);
 
 const desk = document.createElement('dc-shop-desk');
 desk.shelf = shelf;

@@ -4,8 +4,10 @@ import demo from '../shop/heron-lane.json' with { type: 'json' };
 import { openShopDocument } from '../shop/open-shop.ts';
 import type { Shop } from '../shop/schema/shop-schema.ts';
 import { BrowserStore } from '../shop/store/browser-store.ts';
+import { BrowserTabs } from '../shop/store/browser-tabs.ts';
 import { MemoryStore } from '../shop/store/memory-store.ts';
-import { refusedNotice } from '../state/notice.ts';
+import { StoreFailure, storeFailure } from '../shop/store/store-failure.ts';
+import { refusedNotice, reopenedNotice, unblockedNotice } from '../state/notice.ts';
 import { Shelf } from '../state/shelf.ts';
 import type { UnitSystem } from '../units/quantity.ts';
 
@@ -28,15 +30,40 @@ export async function openShelf(units: UnitSystem): Promise<OpenedShelf> {
     newId: () => crypto.randomUUID(),
     now: () => Date.now(),
   };
-  try {
-    const store = await BrowserStore.open();
-    const records = await store.readAll();
-    return { shelf: new Shelf({ ...outside, store, records }), kept: true };
-  } catch (error) {
-    const notice = refusedNotice(error instanceof Error ? error.message : String(error));
-    const store = new MemoryStore();
+  const lasting = (failure: StoreFailure, store: MemoryStore): OpenedShelf => {
+    const notice = refusedNotice(failure);
     return { shelf: new Shelf({ ...outside, store, records: [], notice }), kept: false };
+  };
+  try {
+    const opened = await BrowserStore.open();
+    if (opened.kind === 'blocked') {
+      const memory = new MemoryStore();
+      const late = lasting(new StoreFailure('blocked', 'no answer'), memory);
+      void bringOver(late.shelf, memory, opened.later);
+      return late;
+    }
+    const { store } = opened;
+    const records = await store.readAll();
+    const shelf = new Shelf({ ...outside, store, records, tabs: new BrowserTabs() });
+    store.onReopened = () => shelf.say(reopenedNotice);
+    void store.sweep().catch(() => {}); // there is another time
+    return { shelf, kept: true };
+  } catch (error) {
+    return lasting(storeFailure(error), new MemoryStore());
   }
+}
+
+/** Once the database opens after all, what was entered meanwhile goes there. */
+async function bringOver(shelf: Shelf, memory: MemoryStore, later: Promise<BrowserStore>) {
+  const store = await later.catch(() => undefined);
+  if (!store) return;
+  const move = async () => {
+    await shelf.idle();
+    const records = await memory.readAll();
+    await Promise.all(records.map((record) => store.write({ record, versions: [] })));
+    location.reload();
+  };
+  shelf.say(unblockedNotice(() => void move()));
 }
 
 /** Heron Lane, the demo. */

@@ -1,6 +1,6 @@
 // All shops of this browser and the one that is open. Every edit of the open one is written at once.
 // What is deleted can be put back; what can't be opened is left as it was. (A little over 200 lines:
-// every way of changing the list of shops keeps it, the store and the open shop in step.)
+// what can be done with a shop stands here in one place.)
 
 import { computed, type ReadonlySignal, type Signal, signal } from '@preact/signals-core';
 import { changed } from '../shop/edits/change.ts';
@@ -8,32 +8,27 @@ import { renameShop } from '../shop/edits/edit-shop.ts';
 import { openShop } from '../shop/open-shop.ts';
 import type { Shop } from '../shop/schema/shop-schema.ts';
 import { shopFile, type TextFile } from '../shop/shop-file.ts';
-import type { ShopRecord, ShopStore } from '../shop/store/shop-store.ts';
+import type { ShopVersion } from '../shop/store/shop-store.ts';
 import type { UnitSystem } from '../units/quantity.ts';
-import { follow } from './follow.ts';
-import { type Notice, refusedNotice, unreadableNotice } from './notice.ts';
-import { RecordWriter } from './record-writer.ts';
-import { Session } from './session.ts';
-import { type Shelved, shelved, shelvedName } from './shelved.ts';
-import { usuallyOpen } from './usually-open.ts';
-
-/** The shop that is open. */
-export interface OpenShop {
-  readonly id: string;
-  readonly session: Session;
-}
+import { KeptShops, type KeptShopsParts } from './kept-shops.ts';
+import {
+  type Notice,
+  savedAgainNotice,
+  setAsideNotice,
+  unansweredNotice,
+  unreadableNotice,
+  unreadNotice,
+  unsavedNotice,
+} from './notice.ts';
+import { OpenShop } from './open-shop.ts';
+import { latestOf, type Shelved, shelved, shelvedName } from './shelved.ts';
 
 /** What a shelf is made of. */
-export interface ShelfParts {
-  readonly store: ShopStore;
-  /** What the store held when the page was opened. */
-  readonly records: readonly ShopRecord[];
+export interface ShelfParts extends KeptShopsParts {
   readonly demo: Shop;
   readonly units: UnitSystem;
   /** Gives ids that no shop has. */
   readonly newId: () => string;
-  /** The present time [ms since 1970-01-01]. */
-  readonly now: () => number;
   /** Something to say at first. */
   readonly notice?: Notice;
 }
@@ -47,20 +42,25 @@ export class Shelf {
   readonly units: ReadonlySignal<UnitSystem>;
 
   readonly #parts: ShelfParts;
-  readonly #shops: Signal<readonly Shelved[]>;
+  readonly #kept: KeptShops;
   readonly #open: Signal<OpenShop>;
   readonly #notice: Signal<Notice | undefined>;
-  readonly #writer: RecordWriter;
-  #isRefused = false;
-  #unfollow: (() => void) | undefined;
 
   /** @param parts - the store, what it held, and what else is needed from outside */
   constructor(parts: ShelfParts) {
     this.#parts = parts;
-    this.#writer = new RecordWriter(parts.store, (reason) => this.#onWritten(reason));
-    const entries = parts.records.toSorted((a, b) => b.written - a.written).map(shelved);
-    this.#shops = signal(entries);
-    this.shops = computed(() => this.#shops.value);
+    this.#kept = new KeptShops(parts, {
+      failed: (failure) =>
+        this.say(unsavedNotice(failure, this.#open.peek().id, () => this.#kept.begin())),
+      unread: (failure) => this.say(unreadNotice(failure)),
+      savedAgain: () => this.say(savedAgainNotice),
+      setAside: (record) => this.say(setAsideNotice(shelvedName(shelved(record)))),
+      asked: (id) => void this.#handOver(id),
+      isUnwritten: (id) => this.#open.peek().id === id && this.#open.peek().isUnwritten,
+      followed: (entry) => this.#onFollowed(entry),
+    });
+    this.shops = this.#kept.shops;
+    const entries = this.shops.peek();
     const unreadable = entries.filter(({ kind }) => kind === 'unreadable').length;
     this.#notice = signal(
       parts.notice ?? (unreadable > 0 ? unreadableNotice(unreadable) : undefined),
@@ -90,7 +90,7 @@ export class Shelf {
   /** Keeps a new shop and opens it. */
   add(shop: Shop): void {
     const id = this.#parts.newId();
-    this.#keep(id, shop);
+    this.#kept.keep(id, shop);
     this.#show(id, shop);
   }
 
@@ -114,7 +114,7 @@ export class Shelf {
     const entry = this.#find(id);
     if (entry?.kind !== 'shop') return;
     const name = this.#freshName(`${entry.shop.name}, copy`);
-    this.#keep(this.#parts.newId(), changed(entry.shop, { name }));
+    this.#kept.keep(this.#parts.newId(), changed(entry.shop, { name }));
     this.#notice.value = { text: `Copied as “${name}”.` };
   }
 
@@ -124,7 +124,7 @@ export class Shelf {
     if (entry?.kind !== 'shop' || name.trim() === '') return;
     const rename = renameShop(name.trim());
     if (id === this.#open.peek().id) this.#open.peek().session.edit(rename);
-    else this.#keep(id, rename(entry.shop));
+    else this.#kept.keep(id, rename(entry.shop));
   }
 
   /** Takes a shop off the shelf. The notice says so and can put it back. */
@@ -132,17 +132,38 @@ export class Shelf {
     const entry = this.#find(id);
     if (entry === undefined) return;
     const wasOpen = id === this.#open.peek().id;
-    const place = this.#shops.peek().indexOf(entry);
-    this.#shops.value = this.#shops.peek().toSpliced(place, 1);
-    this.#writer.remove(id);
+    const putBack = this.#kept.remove(entry);
     if (wasOpen) this.#showLatest();
     const undo = () => {
-      this.#shops.value = this.#shops.peek().toSpliced(place, 0, entry);
-      this.#writer.write(entry.record);
+      putBack();
       if (wasOpen) this.openKept(id);
       this.dismiss();
     };
     this.#notice.value = { text: `“${shelvedName(entry)}” was deleted.`, undo };
+  }
+
+  /** What was set aside of a shop, the latest first. */
+  versions(id: string): Promise<readonly ShopVersion[]> {
+    return this.#parts.store.versions(id);
+  }
+
+  /** Puts a version in the place of what is there, which is set aside in turn. Undo takes it back. */
+  restore(id: string, version: ShopVersion): void {
+    const restored = shelved({ id, document: version.document, written: version.aside });
+    const name = shelvedName(restored);
+    if (restored.kind === 'unreadable') {
+      const { problems } = restored;
+      this.#notice.value = { text: `This version of “${name}” can’t be opened.`, problems };
+      return;
+    }
+    if (this.#find(id)?.kind === 'unreadable') {
+      this.#kept.keep(id, restored.shop);
+      this.#show(id, restored.shop);
+      return;
+    }
+    this.openKept(id);
+    this.#open.peek().session.edit(() => restored.shop);
+    this.#notice.value = { text: `“${name}” is as it was. Undo brings back what was there.` };
   }
 
   /** The file that holds a shop, also one that can't be opened. */
@@ -160,13 +181,34 @@ export class Shelf {
     this.#notice.value = undefined;
   }
 
+  /** Says something in the line above the page. */
+  say(notice: Notice): void {
+    this.#notice.value = notice;
+  }
+
   /** Kept when every edit so far is written. */
   idle(): Promise<void> {
-    return this.#writer.idle();
+    return this.#kept.idle();
+  }
+
+  /** Writes what a drag has left to be written: it has come to rest. */
+  settle(): void {
+    this.#kept.begin();
+  }
+
+  /** Begins to write everything before it returns: the page is about to go. */
+  flush(): void {
+    this.#open.peek().settle();
+    this.#kept.flush();
+  }
+
+  /** Looks for what another tab may have written to the open shop while this one slept. */
+  catchUp(): Promise<void> {
+    return this.#kept.catchUp(this.#open.peek().id);
   }
 
   #find(id: string): Shelved | undefined {
-    return this.#shops.peek().find(({ record }) => record.id === id);
+    return this.#kept.find(id);
   }
 
   #show(id: string, shop: Shop): void {
@@ -175,51 +217,41 @@ export class Shelf {
   }
 
   #showLatest(): void {
-    const latest = latestOf(this.#shops.peek());
+    const latest = latestOf(this.shops.peek());
     if (latest === undefined) this.openDemo();
     else this.#show(latest.record.id, latest.shop);
   }
 
-  /** A session whose every edit is kept from now on. */
+  /** Opens a shop whose every edit is kept from now on. */
   #session(id: string, shop: Shop, units: UnitSystem): OpenShop {
-    this.#unfollow?.();
-    const session = new Session(shop, usuallyOpen(shop), units);
-    let kept = shop;
-    this.#unfollow = follow(
-      () => session.shop.value,
-      (now) => {
-        if (now !== kept) this.#keep(id, now);
-        kept = now;
-      },
-    );
-    return { id, session };
+    this.#open?.peek().close();
+    const { tabs, now } = this.#parts;
+    return new OpenShop(id, shop, units, {
+      ...(tabs && { tabs }),
+      now,
+      keep: (document, versions, haste) => this.#kept.keep(id, document, versions, haste),
+      gained: () => void this.#kept.catchUp(id),
+      unanswered: (takeOver) => this.say(unansweredNotice(takeOver)),
+    });
   }
 
-  #keep(id: string, shop: Shop): void {
-    const record = { id, document: shop, written: this.#parts.now() };
-    const entry = { kind: 'shop', record, shop } as const;
-    const shops = this.#shops.peek();
-    const place = shops.findIndex((each) => each.record.id === id);
-    this.#shops.value = place === -1 ? [entry, ...shops] : shops.with(place, entry);
-    this.#writer.write(record);
+  async #handOver(id: string): Promise<void> {
+    const open = this.#open.peek();
+    if (id !== open.id) return;
+    this.#kept.begin();
+    await this.#kept.idle();
+    if (!this.#kept.isWaiting(id)) open.handOver();
+  }
+
+  #onFollowed(entry: Shelved): void {
+    const open = this.#open.peek();
+    if (entry.kind === 'shop' && entry.record.id === open.id) open.adopt(entry.shop);
   }
 
   #freshName(wish: string): string {
-    const taken = this.#shops.peek().map(shelvedName);
+    const taken = this.shops.peek().map(shelvedName);
     let name = wish;
     for (let number = 2; taken.includes(name); number++) name = `${wish} ${number}`;
     return name;
   }
-
-  /** Says once that the browser refuses to keep what is entered, and again after it had kept. */
-  #onWritten(reason: string | undefined): void {
-    const isNews = reason !== undefined && !this.#isRefused;
-    this.#isRefused = reason !== undefined;
-    if (isNews) this.#notice.value = refusedNotice(reason);
-  }
-}
-
-function latestOf(entries: readonly Shelved[]): Extract<Shelved, { kind: 'shop' }> | undefined {
-  const shops = entries.filter((entry) => entry.kind === 'shop');
-  return shops.toSorted((a, b) => b.record.written - a.record.written)[0];
 }

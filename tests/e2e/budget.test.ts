@@ -3,6 +3,7 @@ import { gzipSync } from 'node:zlib';
 import type { Browser, Response } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { launchChromium } from '../setup/launch-chromium.ts';
+import { say } from '../setup/say.ts';
 
 const address = inject('pageAddress');
 /** Compressed, in bytes: 140 kB of JavaScript and 20 kB of CSS. */
@@ -40,6 +41,7 @@ describe('the first load', () => {
     const sizes = loaded.filter((each) => each.kind === kind).map(({ size }) => size);
     expect(sizes.length).toBeGreaterThan(0);
     const total = sizes.reduce((sum, size) => sum + size, 0);
+    say(`first load, ${kind}: ${total} of ${MOST[kind]} bytes`);
     expect(total).toBeLessThanOrEqual(MOST[kind]);
   });
 

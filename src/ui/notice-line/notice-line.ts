@@ -4,6 +4,7 @@ import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { Notice } from '../../state/notice.ts';
 import { DcEvent } from '../dc-event.ts';
+import { ShelfEvent } from '../shop-list/shelf-event.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { buttonStyles } from '../styles/button.styles.ts';
 
@@ -19,6 +20,7 @@ export class DismissEvent extends DcEvent {
 /**
  * @element dc-notice-line
  * @fires dc-dismiss - the line is to go
+ * @fires dc-shelf - a shop is to be saved as a file
  */
 @customElement('dc-notice-line')
 export class NoticeLine extends LitElement {
@@ -78,12 +80,11 @@ export class NoticeLine extends LitElement {
     </div>`;
   }
 
-  #line({ text, problems = [], undo }: Notice): TemplateResult {
+  #line({ text, problems = [], undo, action, save }: Notice): TemplateResult {
     return html`<p>${text}</p>
-      ${undo ? html`<button type="button" @click=${undo}><span>Undo</span></button>` : nothing}
-      <button type="button" @click=${() => this.dispatchEvent(new DismissEvent())}>
-        <span>Dismiss</span>
-      </button>
+      ${undo ? button('Undo', undo) : nothing}${action ? button(action.words, action.act) : nothing}
+      ${save === undefined ? nothing : button('Save a file', () => this.#onSave(save))}
+      ${button('Dismiss', () => this.dispatchEvent(new DismissEvent()))}
       ${
         problems.length === 0
           ? nothing
@@ -94,6 +95,14 @@ export class NoticeLine extends LitElement {
           </ul>`
       }`;
   }
+
+  #onSave(id: string): void {
+    this.dispatchEvent(new ShelfEvent({ kind: 'download', id }));
+  }
+}
+
+function button(words: string, act: () => void): TemplateResult {
+  return html`<button type="button" @click=${act}><span>${words}</span></button>`;
 }
 
 declare global {

@@ -3,10 +3,12 @@
 
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import type { ShopVersion } from '../../shop/store/shop-store.ts';
 import { follow } from '../../state/follow.ts';
 import type { Notice } from '../../state/notice.ts';
-import type { OpenShop, Shelf } from '../../state/shelf.ts';
-import type { Shelved } from '../../state/shelved.ts';
+import type { OpenShop } from '../../state/open-shop.ts';
+import type { Shelf } from '../../state/shelf.ts';
+import { type Shelved, versionFile } from '../../state/shelved.ts';
 import type { UnitSystem } from '../../units/quantity.ts';
 import '../notice-line/notice-line.ts';
 import type { ShelfEvent, ShelfWish } from '../shop-list/shelf-event.ts';
@@ -94,6 +96,7 @@ export class ShopDesk extends LitElement {
             .open=${view.open.id}
             .openName=${view.name}
             .kept=${this.kept}
+            .versions=${this.#versions}
           ></dc-shop-list>
         </main>`;
       case 'start':
@@ -134,6 +137,9 @@ export class ShopDesk extends LitElement {
     );
   }
 
+  readonly #versions = async (id: string): Promise<readonly ShopVersion[]> =>
+    (await this.shelf?.versions(id)) ?? [];
+
   #show(what: 'shop' | 'list' | 'start'): void {
     if (what === 'list') void import('../shop-list/shop-list.ts');
     if (what === 'start') void import('../start-shop/start-shop.ts');
@@ -171,6 +177,13 @@ export class ShopDesk extends LitElement {
         return;
       case 'remove':
         shelf.remove(wish.id);
+        return;
+      case 'restore':
+        shelf.restore(wish.id, wish.version);
+        if (shelf.open.peek().id === wish.id) this.#show('shop');
+        return;
+      case 'download version':
+        saveFile(versionFile(wish.version));
         return;
       case 'download': {
         const file = shelf.file(wish.id);

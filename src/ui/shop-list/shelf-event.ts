@@ -1,5 +1,6 @@
 // Sent up when something is wanted of the shelf of shops.
 
+import type { ShopVersion } from '../../shop/store/shop-store.ts';
 import { DcEvent } from '../dc-event.ts';
 
 /** What is wanted. */
@@ -13,7 +14,9 @@ export type ShelfWish =
   | { readonly kind: 'rename'; readonly id: string; readonly name: string }
   | { readonly kind: 'duplicate'; readonly id: string }
   | { readonly kind: 'download'; readonly id: string }
-  | { readonly kind: 'remove'; readonly id: string };
+  | { readonly kind: 'remove'; readonly id: string }
+  | { readonly kind: 'restore'; readonly id: string; readonly version: ShopVersion }
+  | { readonly kind: 'download version'; readonly version: ShopVersion };
 
 export class ShelfEvent extends DcEvent {
   static readonly type = 'dc-shelf';

@@ -66,6 +66,35 @@ export const shopListStyles = css`
     outline-offset: 2px;
   }
 
+  details {
+    grid-column: 1 / -1;
+    min-inline-size: 0;
+  }
+
+  summary {
+    display: inline-flex;
+    align-items: center;
+    min-block-size: 44px;
+    font-size: var(--dc-small);
+    cursor: pointer;
+    touch-action: manipulation;
+  }
+
+  summary::before {
+    content: '';
+    inline-size: 6px;
+    block-size: 6px;
+    margin-inline: 2px 10px;
+    border: solid var(--dc-ink-soft);
+    border-width: 0 1.5px 1.5px 0;
+    rotate: -45deg;
+  }
+
+  details[open] > summary::before {
+    rotate: 45deg;
+    translate: 0 -2px;
+  }
+
   @media (max-width: 719px) {
     li {
       display: block;

@@ -1,8 +1,9 @@
 // All shops of this browser: open one, name it, copy it, save it as a file, delete it; start another.
 
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
+import type { ShopVersion } from '../../shop/store/shop-store.ts';
 import { type Shelved, shelvedName } from '../../state/shelved.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { sheetStyles } from '../styles/sheet.styles.ts';
@@ -33,6 +34,13 @@ export class ShopList extends LitElement {
 
   /** Whether shops outlast the page in this browser. */
   @property({ type: Boolean }) kept = false;
+
+  /** Finds the earlier versions of a shop. */
+  @property({ attribute: false }) versions: (id: string) => Promise<readonly ShopVersion[]> =
+    async () => [];
+
+  /** Ids of the shops whose earlier versions are shown. */
+  @state() private unfolded: readonly string[] = [];
 
   protected override firstUpdated(): void {
     this.renderRoot.querySelector('h1')?.focus();
@@ -92,7 +100,34 @@ export class ShopList extends LitElement {
         ${this.#button('Save as a file', { kind: 'download', id }, name)}
         ${this.#button('Delete', { kind: 'remove', id }, name)}
       </div>
+      ${this.#history(entry, name)}
     </li>`;
+  }
+
+  #history({ record: { id, document } }: Shelved, name: string): TemplateResult {
+    const isOpen = this.unfolded.includes(id);
+    return html`<details @toggle=${(event: ToggleEvent) => this.#onToggle(event, id)}>
+      <summary><span>Earlier versions<span class="for-ears"> of ${name}</span></span></summary>
+      ${
+        isOpen
+          ? html`<dc-version-list
+            .shop=${id}
+            .now=${document}
+            .versions=${() => this.versions(id)}
+          ></dc-version-list>`
+          : nothing
+      }
+    </details>`;
+  }
+
+  #onToggle(event: ToggleEvent, id: string): void {
+    const others = this.unfolded.filter((each) => each !== id);
+    if (event.newState !== 'open') {
+      this.unfolded = others;
+      return;
+    }
+    void import('../version-list/version-list.ts');
+    this.unfolded = [...others, id];
   }
 
   #shop(entry: Extract<Shelved, { kind: 'shop' }>, name: string, isOpen: boolean): TemplateResult {

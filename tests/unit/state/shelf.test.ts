@@ -3,7 +3,8 @@ import { renameShop } from '../../../src/shop/edits/edit-shop.ts';
 import { removeDrop } from '../../../src/shop/edits/remove-part.ts';
 import { openShop } from '../../../src/shop/open-shop.ts';
 import { MemoryStore } from '../../../src/shop/store/memory-store.ts';
-import type { ShopRecord, ShopStore } from '../../../src/shop/store/shop-store.ts';
+import type { Shop } from '../../../src/shop/schema/shop-schema.ts';
+import type { ShopRecord, ShopStore, Writing } from '../../../src/shop/store/shop-store.ts';
 import { Shelf } from '../../../src/state/shelf.ts';
 import { shelvedName } from '../../../src/state/shelved.ts';
 import { demoShop } from './demo-shop.ts';
@@ -108,7 +109,7 @@ describe('the shelf', () => {
     expect(await store.readAll()).toHaveLength(1);
     shelf.notice.value?.undo?.();
     await shelf.idle();
-    expect(await store.readAll()).toContainEqual(records[1]);
+    expect(await store.readAll()).toContainEqual({ ...records[1], revision: 1 });
     expect(shelf.open.value.id).toBe('b');
     expect(shelf.notice.value).toBeUndefined();
     shelf.remove('a');
@@ -159,41 +160,108 @@ describe('the shelf', () => {
   it('says once that the browser refuses, goes on, and says it again only after a success', async () => {
     let isFull = true;
     const memory = new MemoryStore();
-    const write = (record: ShopRecord) =>
-      isFull ? Promise.reject(new Error('quota exceeded')) : memory.write(record);
-    const shelf = shelfOn({
-      readAll: () => memory.readAll(),
-      remove: (id) => memory.remove(id),
-      write,
+    const store: ShopStore = Object.assign(new MemoryStore(), {
+      write: (writing: Writing) =>
+        isFull
+          ? Promise.reject(new DOMException('no room', 'QuotaExceededError'))
+          : memory.write(writing),
     });
+    const shelf = shelfOn(store);
     const edit = async (name: string) => {
       shelf.open.value.session.edit(renameShop(name));
       await shelf.idle();
       return shelf.notice.value?.text;
     };
-    expect(await edit('One')).toContain('quota exceeded');
+    expect(await edit('One')).toContain('no room left');
     shelf.dismiss();
     expect(await edit('Two')).toBeUndefined();
     isFull = false;
     await edit('Three');
     expect(names(shelfOn(memory, await memory.readAll()))).toEqual(['Three']);
     isFull = true;
-    expect(await edit('Four')).toContain('quota exceeded');
+    expect(await edit('Four')).toContain('no room left');
   });
 
   it('writes the last state of a run of edits, not each of them', async () => {
     const written: string[] = [];
     const memory = new MemoryStore();
-    const shelf = shelfOn({
-      readAll: () => memory.readAll(),
-      remove: (id) => memory.remove(id),
-      write: async (record) => {
+    const store: ShopStore = Object.assign(new MemoryStore(), {
+      write: async (writing: Writing) => {
         await Promise.resolve();
-        written.push((record.document as { name: string }).name);
+        written.push((writing.record.document as { name: string }).name);
+        return memory.write(writing);
       },
     });
+    const shelf = shelfOn(store);
     for (let i = 0; i < 50; i++) shelf.open.value.session.edit(renameShop(`Name ${i}`), 'name');
+    shelf.settle();
     await shelf.idle();
     expect(written).toEqual(['Name 0', 'Name 49']);
+    const versions = await memory.versions('id-1');
+    expect(versions.map(({ document }) => document)).toEqual([demo]);
+  });
+
+  it('writes the end of a drag by itself, a quarter of a second later', async () => {
+    const store = new MemoryStore();
+    const shelf = shelfOn(store);
+    for (const name of ['A', 'B', 'C']) shelf.open.value.session.edit(renameShop(name), 'name');
+    await expect
+      .poll(async () => (await store.readAll()).map(({ document }) => document))
+      .toEqual([{ ...demo, name: 'C' }]);
+  });
+
+  it('flushes what is being written and what waits, before the page goes', async () => {
+    const stuck = new MemoryStore();
+    const flushed: string[] = [];
+    const store: ShopStore = Object.assign(stuck, {
+      write: () => new Promise<never>(() => {}),
+      writeAtOnce: (writings: readonly Writing[]) => {
+        for (const { record } of writings) flushed.push((record.document as Shop).name);
+      },
+    });
+    const shelf = shelfOn(store);
+    shelf.open.value.session.edit(renameShop('Being written'));
+    shelf.open.value.session.edit(renameShop('Waiting'));
+    shelf.flush();
+    expect(flushed).toEqual(['Being written', 'Waiting']);
+  });
+
+  it('sets aside what each edit replaces, and puts a version back, which undo takes back', async () => {
+    const store = new MemoryStore();
+    const shelf = shelfOn(store);
+    const { session, id } = shelf.open.value;
+    for (let i = 1; i <= 30; i++) session.edit(renameShop(`Name ${i}`));
+    await shelf.idle();
+    const versions = await shelf.versions(id);
+    const versionNames = versions.map(({ document }) => (document as Shop).name);
+    // Twenty, and the last of the earlier ones of that day.
+    expect(versionNames.slice(0, 3)).toEqual(['Name 29', 'Name 28', 'Name 27']);
+    expect(versionNames).toHaveLength(21);
+    shelf.restore(id, versions[4]!);
+    expect(session.shop.value.name).toBe('Name 25');
+    session.undo();
+    expect(session.shop.value.name).toBe('Name 30');
+    await shelf.idle();
+    expect((await shelf.versions(id))[0]?.document).toMatchObject({ name: 'Name 25' });
+  });
+
+  it('refuses a version that can’t be opened, in words', () => {
+    const shelf = shelfOn(new MemoryStore());
+    const before = shelf.open.value.session.shop.value;
+    shelf.restore(shelf.open.value.id, { aside: 1, cause: 'edit', document: { format: 'odd' } });
+    expect(shelf.notice.value?.problems).toHaveLength(1);
+    expect(shelf.open.value.session.shop.value).toBe(before);
+  });
+
+  it('sets the form of an older version aside before the first edit is written over it', async () => {
+    const old = recordOf('a', 1, { ...demo, version: 0.5 });
+    const store = new MemoryStore([old]);
+    const shelf = shelfOn(store, [old]);
+    // It can’t be opened, so a version of it is what is restored.
+    shelf.restore('a', { aside: 1, cause: 'edit', document: demo });
+    await shelf.idle();
+    expect(await store.versions('a')).toMatchObject([
+      { cause: 'migration', document: old.document },
+    ]);
   });
 });
