@@ -101,6 +101,11 @@ export class KeptShops {
     return this.#parts.store.versions(id);
   }
 
+  /** Says whether this tab alone writes a shop. */
+  lead(id: string, isSole: boolean): void {
+    this.#writer.lead(id, isSole);
+  }
+
   /** Writes what waits for it, a drag's last state too. */
   begin(): void {
     this.#writer.begin();

@@ -6,6 +6,7 @@ import type { ShopTabs, TabPlace } from '../shop/store/tab-message.ts';
 /** What is told of the lead. */
 export interface LeadEars {
   readonly gained: () => void;
+  readonly lost: () => void;
   /** The tab that leads does not answer. */
   readonly unanswered: () => void;
 }
@@ -35,6 +36,7 @@ export class Lead {
       leads: () => this.#onTurn(),
       lost: () => {
         this.#leads = false;
+        ears.lost();
       },
     });
   }
@@ -53,6 +55,7 @@ export class Lead {
   /** Lets another tab lead. */
   handOver(): void {
     this.#leads = false;
+    this.#ears.lost();
     this.#place?.handOver();
   }
 
@@ -65,6 +68,7 @@ export class Lead {
   leave(): void {
     this.#stopAsking();
     this.#leads = false;
+    this.#ears.lost();
     this.#place?.leave();
   }
 

@@ -18,6 +18,8 @@ export interface OpenShopParts {
   /** The present time [ms since 1970-01-01]. */
   readonly now: () => number;
   readonly keep: (shop: Shop, versions: readonly ShopVersion[], haste: Haste) => void;
+  /** Whether this tab alone writes the shop from now on. */
+  readonly lead: (isSole: boolean) => void;
   /** This tab leads now, and had nothing to write. */
   readonly gained: () => void;
   /** The tab that leads does not answer. */
@@ -50,6 +52,7 @@ export class OpenShop {
     this.#kept = shop;
     this.#lead = new Lead(parts.tabs, id, {
       gained: () => this.#onGained(),
+      lost: () => parts.lead(false),
       unanswered: () => parts.unanswered(() => this.#lead.takeOver()),
     });
     const { history } = this.session;
@@ -108,6 +111,7 @@ export class OpenShop {
   }
 
   #onGained(): void {
+    this.#parts.lead(true);
     if (this.#isUnwritten) this.#write();
     else this.#parts.gained();
   }

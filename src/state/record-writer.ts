@@ -33,6 +33,10 @@ export class RecordWriter {
   readonly #waiting = new Map<string, Waiting>();
   /** By id, the revision that the next write is made from. */
   readonly #revisions = new Map<string, number>();
+  /** Shops that no other tab can have written since this one did. */
+  readonly #sure = new Set<string>();
+  /** Shops that this tab alone writes. */
+  readonly #sole = new Set<string>();
   #current: readonly [string, Waiting] | undefined;
   #work: Promise<void> = Promise.resolve();
   #timer: ReturnType<typeof setTimeout> | undefined;
@@ -50,6 +54,13 @@ export class RecordWriter {
   /** Says which revision of a shop is known, so that the next write is made from it. */
   know({ id, revision = 0 }: ShopRecord): void {
     this.#revisions.set(id, revision);
+  }
+
+  /** Says whether this tab alone writes a shop. What lies there is looked at once more at first. */
+  lead(id: string, isSole: boolean): void {
+    if (isSole) this.#sole.add(id);
+    else this.#sole.delete(id);
+    this.#sure.delete(id);
   }
 
   /** The revision of a shop that is known. */
@@ -85,8 +96,9 @@ export class RecordWriter {
 
   /** Begins to write everything before it returns: the page is about to go. */
   flush(): void {
-    const unwritten = [...(this.#current ? [this.#current] : []), ...this.#waiting];
-    const writings = unwritten.flatMap(([, { record, versions }]) =>
+    const unwritten = new Map(this.#waiting);
+    if (this.#current && !unwritten.has(this.#current[0])) unwritten.set(...this.#current);
+    const writings = [...unwritten.values()].flatMap(({ record, versions }) =>
       record ? [{ record: this.#based(record), versions }] : [],
     );
     if (writings.length === 0) return;
@@ -124,8 +136,9 @@ export class RecordWriter {
         await this.#store.remove(id);
         this.#ears.removed(id);
       } else {
-        const written = await this.#store.write({ record: this.#based(record), versions });
-        this.#onWritten(record, written);
+        const isSure = this.#sure.has(id);
+        const writing = { record: this.#based(record), versions, isSure };
+        this.#onWritten(record, await this.#store.write(writing));
       }
       return undefined;
     } catch (error) {
@@ -136,6 +149,7 @@ export class RecordWriter {
   #onWritten(record: ShopRecord, { revision, over }: Written): void {
     const written = { ...record, revision };
     this.know(written);
+    if (this.#sole.has(record.id)) this.#sure.add(record.id);
     this.#ears.written(written, over);
   }
 

@@ -230,6 +230,7 @@ export class Shelf {
       ...(tabs && { tabs }),
       now,
       keep: (document, versions, haste) => this.#kept.keep(id, document, versions, haste),
+      lead: (isSole) => this.#kept.lead(id, isSole),
       gained: () => void this.#kept.catchUp(id),
       unanswered: (takeOver) => this.say(unansweredNotice(takeOver)),
     });

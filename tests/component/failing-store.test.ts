@@ -23,6 +23,7 @@ const realOpen = IDBFactory.prototype.open;
 const realTransaction = IDBDatabase.prototype.transaction;
 
 function destroy(): Promise<void> {
+  localStorage.clear();
   for (const connection of connections.splice(0)) connection.close();
   return new Promise((resolve, reject) => {
     const request = indexedDB.deleteDatabase(NAME);

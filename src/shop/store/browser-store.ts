@@ -8,6 +8,7 @@ import {
   type IDBPTransaction,
   openDB,
 } from 'idb';
+import { forgetLastWords, isLater, lastWords, leaveLastWords } from './last-words.ts';
 import { nextRevision, overwritten } from './memory-store.ts';
 import type { ShopRecord, ShopStore, ShopVersion, Writing, Written } from './shop-store.ts';
 import { StoreFailure, storeFailure } from './store-failure.ts';
@@ -18,6 +19,9 @@ const DATABASE = 'dropcurve';
 const VERSION = 2;
 /** How long a database may take to open before it counts as blocked [ms]. */
 const PATIENCE = 5000;
+
+/** After so many new versions, surplus ones are dropped. */
+const SWEEP_EVERY = 8;
 
 /** Shop, when it was set aside, why, and a number that no two share. */
 type VersionKey = [string, number, ShopVersion['cause'], number];
@@ -37,6 +41,8 @@ export type OpenedStore =
 /** Holds its records in the browser's own database. */
 export class BrowserStore implements ShopStore {
   #database: Database;
+  /** Versions added since surplus ones were dropped. */
+  #added = 0;
   /** Is told that a connection was lost and is open again. */
   onReopened: () => void = () => {};
 
@@ -57,7 +63,9 @@ export class BrowserStore implements ShopStore {
     return { kind: 'blocked', later };
   }
 
-  readAll(): Promise<readonly ShopRecord[]> {
+  async readAll(): Promise<readonly ShopRecord[]> {
+    const words = lastWords();
+    if (words.length > 0) await this.#takeUp(words);
     return this.#look('shops', (shops) => shops.getAll());
   }
 
@@ -65,28 +73,27 @@ export class BrowserStore implements ShopStore {
     return this.#look('shops', (shops) => shops.get(id));
   }
 
-  write(writing: Writing): Promise<Written> {
-    return this.#retry(async (database) => {
+  async write(writing: Writing): Promise<Written> {
+    const written = await this.#retry(async (database) => {
       const change = begin(database);
-      const [written] = await Promise.all([put(change, writing), change.done]);
+      const put = writing.isSure ? putUnseen(change, writing) : putOver(change, writing);
+      const [written] = await Promise.all([put, change.done]);
       return written;
     });
+    this.#added += writing.versions.length;
+    if (this.#added >= SWEEP_EVERY) await this.#dropSurplus(writing.record.id);
+    return written;
   }
 
   writeAtOnce(writings: readonly Writing[]): void {
+    leaveLastWords(writings);
     try {
-      const change = begin(this.#database);
-      // Whether it succeeds, nobody is left to be told.
-      change.done.catch(() => {});
-      for (const { record, versions } of writings) {
-        const revision = (record.revision ?? 0) + 1;
-        change
-          .objectStore('shops')
-          .put({ ...record, revision })
-          .catch(() => {});
-        void Promise.all(addVersions(change, record.id, versions));
+      for (const writing of writings) {
+        const change = begin(this.#database);
+        // Whether it succeeds, nobody is left to be told.
+        change.done.catch(() => {});
+        putUnseen(change, writing).catch(() => {});
       }
-      change.commit();
     } catch {
       // The connection is gone: what waits stays waiting, in case the page lives on.
     }
@@ -101,7 +108,8 @@ export class BrowserStore implements ShopStore {
 
   async versions(id: string): Promise<readonly ShopVersion[]> {
     const found = await this.#look('versions', (versions) => versions.getAll(rangeOf(id)));
-    return found.toReversed();
+    const surplus = surplusVersions(found);
+    return found.filter((version) => !surplus.includes(version)).toReversed();
   }
 
   /** Drops the versions of shops that are kept no longer. */
@@ -113,6 +121,33 @@ export class BrowserStore implements ShopStore {
       const orphans = (await versions.getAllKeys()).filter(([shop]) => !ids.has(shop));
       await Promise.all([...orphans.map((key) => versions.delete(key)), change.done]);
     });
+  }
+
+  /** Writes what the last page could not. Where another tab went on since, it becomes a version. */
+  async #takeUp(words: readonly ShopRecord[]): Promise<void> {
+    for (const word of words) {
+      const kept = await this.read(word.id);
+      if (kept === undefined || isLater(word, kept)) {
+        const record = { ...word, revision: Math.max(word.revision ?? 0, kept?.revision ?? 0) };
+        await this.write({ record, versions: [] });
+      } else if (word.written > kept.written) {
+        await this.write({ record: kept, versions: [overwritten(word)] });
+      }
+    }
+    forgetLastWords();
+  }
+
+  /** Now and then: it is a transaction of its own, so that no write has to wait for it. */
+  async #dropSurplus(id: string): Promise<void> {
+    this.#added = 0;
+    const change = begin(this.#database);
+    const versions = change.objectStore('versions');
+    const drop = async () => {
+      const keys = await versions.getAllKeys(rangeOf(id));
+      const marks = keys.map((key) => ({ aside: key[1], cause: key[2], key }));
+      await Promise.all(surplusVersions(marks).map(({ key }) => versions.delete(key)));
+    };
+    await Promise.all([drop(), change.done]).catch(() => {}); // there is another time
   }
 
   /** Reads, and waits for the end of the transaction too, so that its failure is heard. */
@@ -151,29 +186,30 @@ function begin(database: Database): Change {
   return database.transaction(['shops', 'versions'], 'readwrite', { durability: 'strict' });
 }
 
-async function put(change: Change, { record, versions }: Writing): Promise<Written> {
+/** Asks for everything at once and commits, so that it is done even if the page goes now. */
+async function putUnseen(change: Change, { record, versions }: Writing): Promise<Written> {
+  const revision = (record.revision ?? 0) + 1;
+  const puts = [
+    change.objectStore('shops').put({ ...record, revision }),
+    ...addVersions(change, record.id, versions),
+  ];
+  change.commit();
+  await Promise.all(puts);
+  return { revision };
+}
+
+async function putOver(change: Change, { record, versions }: Writing): Promise<Written> {
   const shops = change.objectStore('shops');
   const { revision, over } = nextRevision(record, await shops.get(record.id));
-  const added = addVersions(change, record.id, over ? [...versions, overwritten(over)] : versions);
-  await Promise.all([shops.put({ ...record, revision }), ...added]);
-  if (added.length > 0) await dropSurplus(change, record.id);
+  const all = over ? [...versions, overwritten(over)] : versions;
+  await Promise.all([shops.put({ ...record, revision }), ...addVersions(change, record.id, all)]);
   return over ? { revision, over } : { revision };
 }
 
 function addVersions(change: Change, id: string, versions: readonly ShopVersion[]) {
   return versions.map((version) =>
-    change
-      .objectStore('versions')
-      .put(version, [id, version.aside, version.cause, Math.random()])
-      .catch(() => {}),
+    change.objectStore('versions').put(version, [id, version.aside, version.cause, Math.random()]),
   );
-}
-
-async function dropSurplus(change: Change, id: string): Promise<void> {
-  const versions = change.objectStore('versions');
-  const keys = await versions.getAllKeys(rangeOf(id));
-  const marks = keys.map((key) => ({ aside: key[1], cause: key[2], key }));
-  await Promise.all(surplusVersions(marks).map(({ key }) => versions.delete(key)));
 }
 
 function rangeOf(id: string): IDBKeyRange {

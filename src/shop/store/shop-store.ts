@@ -28,6 +28,8 @@ export interface Writing {
   readonly record: ShopRecord;
   /** Documents to be set aside. */
   readonly versions: readonly ShopVersion[];
+  /** Whether no other tab can have written since: then nothing is looked for in its place. */
+  readonly isSure?: boolean;
 }
 
 /** How a write ended. */
