@@ -3,9 +3,9 @@
 
 import type { Air } from '../air/air.ts';
 import { type HermiteSpline, readSpline, slopeAt, valueAt } from '../math/hermite.ts';
-import { pchip } from '../math/pchip.ts';
 import { fanLawsFor } from './affinity.ts';
 import type { CollectorSpec } from './collector-spec.ts';
+import { enteredSpline } from './entered-spline.ts';
 import { blindingOf, cleanResistance, TEST_VISCOSITY } from './filter-resistance.ts';
 import { notNegative } from './guard.ts';
 import { tapFactor } from './tap-factor.ts';
@@ -124,10 +124,7 @@ export function collectorCurve(spec: CollectorSpec, air: Air): CollectorCurve {
         velocityPressureFactor(air.density, separator.diameter);
   const tested = curve.includes.filter ? cleanResistance(filter, TEST_VISCOSITY) : 0;
   return {
-    spline: pchip(
-      curve.points.map((point) => point.flow),
-      curve.points.map((point) => point.pressure),
-    ),
+    spline: enteredSpline(curve),
     flowScale: scale.flow,
     pressureScale: scale.pressure,
     quadratic: tap + separating,

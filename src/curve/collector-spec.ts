@@ -40,6 +40,15 @@ export type SeparatorSpec =
   | { readonly kind: 'none' }
   | { readonly kind: 'coefficient'; readonly coefficient: number; readonly diameter: number };
 
+/**
+ * Several collectors alike, each with its own filter and separator. In parallel they share the flow,
+ * in series each takes all of it. `count` [-] is a whole number, 1 or more.
+ */
+export interface Arrangement {
+  readonly kind: 'parallel' | 'series';
+  readonly count: number;
+}
+
 /** The collector of a shop. */
 export interface CollectorSpec {
   readonly curve: CurveData;
@@ -49,4 +58,6 @@ export interface CollectorSpec {
   readonly wheelRatio?: number;
   readonly filter: FilterSpec;
   readonly separator: SeparatorSpec;
+  /** One collector unless it says otherwise. */
+  readonly arrangement?: Arrangement;
 }

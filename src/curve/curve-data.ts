@@ -5,7 +5,19 @@
 export interface CurvePoint {
   readonly flow: number;
   readonly pressure: number;
+  /** True: kept and shown, but not used. */
+  readonly aside?: true;
 }
+
+/**
+ * How the line follows the points.
+ *
+ * - `through`: exactly through the used points
+ * - `smooth`: by least squares between them, in at most `pieces` [-] pieces
+ */
+export type Fit =
+  | { readonly kind: 'through' }
+  | { readonly kind: 'smooth'; readonly pieces?: number };
 
 /** One power point: flow [m³/s] and the shaft power [W] drawn at it. */
 export interface PowerPoint {
@@ -37,8 +49,10 @@ export interface CurveData {
   readonly includes: Includes;
   /** Density of the air at which the points hold [kg/m³] */
   readonly density: number;
-  /** At least two, flow strictly rising. */
+  /** At least two that are used; for a line through them, their flow strictly rising. */
   readonly points: readonly CurvePoint[];
+  /** Exactly through the points unless it says otherwise. */
+  readonly fit?: Fit;
   /** Shaft power, flow strictly rising. Comes before `efficiency` where both are there. */
   readonly power?: readonly PowerPoint[];
   /** Air power over shaft power [-] */

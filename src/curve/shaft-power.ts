@@ -9,8 +9,10 @@ import { pchip } from '../math/pchip.ts';
 import { fanLawsFor } from './affinity.ts';
 import type { CollectorSpec } from './collector-spec.ts';
 import type { CurveData } from './curve-data.ts';
+import { enteredSpline } from './entered-spline.ts';
 import { notNegative, positive } from './guard.ts';
 import { tapFactor } from './tap-factor.ts';
+import { usedPoints } from './used-points.ts';
 
 /** Why there is no shaft power to give. */
 export type UnknownPower = 'not entered' | 'no pressure at this flow';
@@ -56,7 +58,7 @@ export function shaftPower(spec: CollectorSpec, air: Air, flow: number): ShaftPo
   return {
     kind: 'known',
     power: running,
-    withinPoints: isBetween(testFlow, curve.power ?? curve.points),
+    withinPoints: isBetween(testFlow, curve.power ?? usedPoints(curve)),
     ...(curve.nameplate === undefined
       ? {}
       : { load: running / positive('nameplate', curve.nameplate) }),
@@ -70,8 +72,7 @@ function testPower(curve: CurveData, flow: number): number | UnknownPower {
     return Math.max(0, valueAt(power, flow));
   }
   if (curve.efficiency === undefined) return 'not entered';
-  const entered = through(curve.points, (point) => point.pressure);
-  const pressure = valueAt(entered, flow) - tapFactor(curve) * flow ** 2;
+  const pressure = valueAt(enteredSpline(curve), flow) - tapFactor(curve) * flow ** 2;
   if (!(pressure > 0)) return 'no pressure at this flow';
   return (flow * pressure) / positive('efficiency', curve.efficiency);
 }

@@ -4,7 +4,8 @@ import type { Immutable } from './immutable.ts';
 import { numberFrom } from './number.ts';
 import { z } from './zod.ts';
 
-const roomAir = z
+/** Air by where it is: height, temperature, humidity. */
+export const roomAir = z
   .strictObject({
     kind: z.literal('room'),
     altitude: numberFrom({

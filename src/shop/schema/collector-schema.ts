@@ -2,7 +2,7 @@
 
 import { curveSchema } from './curve-schema.ts';
 import type { Immutable } from './immutable.ts';
-import { numberFrom } from './number.ts';
+import { numberFrom, wholeNumberFrom } from './number.ts';
 import { z } from './zod.ts';
 
 const blinding = numberFrom({
@@ -97,6 +97,24 @@ const separator = z
     description: 'The separator before the fan. Nothing is taken off if the curve includes it.',
   });
 
+const count = wholeNumberFrom({
+  what: 'how many collectors alike, each with its own filter and separator',
+  unit: '[-]',
+  low: 2,
+  high: 8,
+});
+
+const arrangement = z
+  .discriminatedUnion('kind', [
+    z
+      .strictObject({ kind: z.literal('parallel'), count })
+      .meta({ description: 'Side by side on one main: they share the flow.' }),
+    z
+      .strictObject({ kind: z.literal('series'), count })
+      .meta({ description: 'One behind the other: each takes all of the flow.' }),
+  ])
+  .meta({ description: 'Several collectors alike. Left out: there is one.' });
+
 export const collectorSchema = z
   .strictObject({
     curve: curveSchema,
@@ -116,6 +134,7 @@ export const collectorSchema = z
     }).exactOptional(),
     filter,
     separator,
+    arrangement: arrangement.exactOptional(),
   })
   .meta({ id: 'collector', description: 'The machine that moves the air.' });
 

@@ -2,7 +2,8 @@
 // stands inside a shop, so a shop file needs no other file.
 
 import type { Immutable } from './immutable.ts';
-import { numberFrom } from './number.ts';
+import { numberFrom, wholeNumberFrom } from './number.ts';
+import { testSchema } from './test-schema.ts';
 import { idOf, nameOf, note } from './text.ts';
 import { z } from './zod.ts';
 
@@ -59,7 +60,33 @@ const point = z.strictObject({
     low: -100_000,
     high: 100_000,
   }),
+  aside: z.literal(true, { error: 'must be true, or left out' }).exactOptional().meta({
+    description: 'true: the point is kept and shown, but not used. Left out: it is used.',
+  }),
 });
+
+const fit = z
+  .discriminatedUnion('kind', [
+    z.strictObject({ kind: z.literal('through') }).meta({
+      description: 'Exactly through the used points; no flow may stand there twice.',
+    }),
+    z
+      .strictObject({
+        kind: z.literal('smooth'),
+        pieces: wholeNumberFrom({
+          what: 'how many pieces the smoothed line is made of, at most',
+          unit: '[-]',
+          low: 1,
+          high: 12,
+          otherwise: 'as many as the readings can bear, up to 4',
+        }).exactOptional(),
+      })
+      .meta({
+        description:
+          'Smoothed between scattered readings by least squares, falling beyond its peak; a flow may stand there more than once, in any order.',
+      }),
+  ])
+  .meta({ description: 'How the line follows the points. Left out: exactly through them.' });
 
 const powerPoint = z.strictObject({
   flow,
@@ -102,7 +129,12 @@ export const curveSchema = z
       .array(point, { error: POINTS_RIGHT })
       .min(2, { error: POINTS_RIGHT })
       .max(5000, { error: POINTS_RIGHT })
-      .meta({ description: 'The entered points, flow strictly rising from one to the next.' }),
+      .meta({
+        description:
+          'The entered points. Those that are not set aside: two at least, and with a line exactly through them the flow strictly rises from one to the next.',
+      }),
+    fit: fit.exactOptional(),
+    test: testSchema.exactOptional(),
     power: z
       .array(powerPoint, { error: POINTS_RIGHT })
       .min(2, { error: POINTS_RIGHT })

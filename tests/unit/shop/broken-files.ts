@@ -170,6 +170,15 @@ const wrongShape: readonly BrokenFile[] = [
   curveDamage('a filter maybe included', 'includes.filter', 'true or false', (curve) => {
     curve.includes.filter = 'maybe';
   }),
+  curveDamage('a point maybe set aside', 'points[1].aside', 'true', (curve) => {
+    curve.points[1].aside = 'perhaps';
+  }),
+  curveDamage('an unknown fit', 'fit.kind', '"through" or "smooth"', (curve) => {
+    curve.fit = { kind: 'freehand' };
+  }),
+  broken('half a collector more', 'collector.arrangement.count', 'whole', (shop) => {
+    shop.collector.arrangement = { kind: 'parallel', count: 1.5 };
+  }),
 ];
 
 const wrongTogether: readonly BrokenFile[] = [
@@ -181,6 +190,13 @@ const wrongTogether: readonly BrokenFile[] = [
   }),
   curveDamage('negative suction throughout', 'points', 'above 0', (curve) => {
     for (const point of curve.points) point.pressure = -point.pressure;
+  }),
+  curveDamage('all points but one set aside', 'points', 'at least two', (curve) => {
+    for (const point of curve.points.slice(1)) point.aside = true;
+  }),
+  curveDamage('readings at one flow', 'points', 'two different', (curve) => {
+    curve.fit = { kind: 'smooth' };
+    for (const point of curve.points) point.flow = 0.2;
   }),
   curveDamage('unsorted power', 'power[1].flow', 'must rise', (curve) => {
     curve.power = [
