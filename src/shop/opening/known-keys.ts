@@ -15,19 +15,23 @@ export function knownKeys(schema: z.core.$ZodType, document: unknown, path: Path
   let here = objectOrList(schema, document);
   path.forEach((step, i) => {
     const value = valueAtPath(document, path.slice(0, i + 1));
-    if (here instanceof z.ZodObject) here = objectOrList(here.shape[String(step)], value);
-    else if (here instanceof z.ZodArray) here = objectOrList(here.element, value);
+    if (here instanceof z.ZodMiniObject) here = objectOrList(here.shape[String(step)], value);
+    else if (here instanceof z.ZodMiniArray) here = objectOrList(here.def.element, value);
   });
-  return here instanceof z.ZodObject ? Object.keys(here.shape) : [];
+  return here instanceof z.ZodMiniObject ? Object.keys(here.shape) : [];
 }
 
 function objectOrList(schema: z.core.$ZodType | undefined, value: unknown): unknown {
-  if (schema instanceof z.ZodExactOptional) return objectOrList(schema.unwrap(), value);
-  if (schema instanceof z.ZodDiscriminatedUnion) {
+  if (schema instanceof z.ZodMiniExactOptional) return objectOrList(schema.def.innerType, value);
+  if (schema instanceof z.ZodMiniDiscriminatedUnion) {
     const kind = valueAtPath(value, ['kind']);
-    return schema.options.find(
-      (option) => option instanceof z.ZodObject && option.shape['kind']?.safeParse(kind).success,
+    return schema.def.options.find(
+      (option) => option instanceof z.ZodMiniObject && isOfKind(option.shape['kind'], kind),
     );
   }
   return schema;
+}
+
+function isOfKind(schema: z.core.$ZodType | undefined, kind: unknown): boolean {
+  return schema !== undefined && z.safeParse(schema, kind).success;
 }

@@ -2,7 +2,7 @@
 
 import type { Immutable } from './immutable.ts';
 import { numberFrom } from './number.ts';
-import { z } from './zod.ts';
+import { inWords, z } from './zod.ts';
 
 /** Air by where it is: height, temperature, humidity. */
 export const roomAir = z
@@ -22,7 +22,7 @@ export const roomAir = z
       high: 1,
     }),
   })
-  .meta({
+  .register(inWords, {
     description:
       'Density and viscosity follow from the altitude, the temperature and the humidity.',
   });
@@ -32,19 +32,21 @@ const plainAir = z
     kind: z.literal('plain'),
     density: numberFrom({ what: 'density', unit: '[kg/m³]', low: 0.01, high: 2000 }),
     viscosity: numberFrom({ what: 'dynamic viscosity', unit: '[Pa·s]', low: 1e-7, high: 1 }),
-    pressure: numberFrom({
-      what: 'pressure of the room',
-      unit: '[Pa]',
-      low: 1000,
-      high: 1e7,
-      otherwise: '101325; it is reported, the ducts do not depend on it',
-    }).exactOptional(),
+    pressure: z.exactOptional(
+      numberFrom({
+        what: 'pressure of the room',
+        unit: '[Pa]',
+        low: 1000,
+        high: 1e7,
+        otherwise: '101325; it is reported, the ducts do not depend on it',
+      }),
+    ),
   })
-  .meta({ description: 'Density and viscosity as plain numbers.' });
+  .register(inWords, { description: 'Density and viscosity as plain numbers.' });
 
 export const airSchema = z
   .discriminatedUnion('kind', [roomAir, plainAir])
-  .meta({ id: 'air', description: 'The air of the room, which every duct carries.' });
+  .register(inWords, { id: 'air', description: 'The air of the room, which every duct carries.' });
 
 /** The air of the shop as the document states it. */
 export type ShopAir = Immutable<z.infer<typeof airSchema>>;

@@ -3,27 +3,31 @@
 import { curveSchema } from './curve-schema.ts';
 import type { Immutable } from './immutable.ts';
 import { numberFrom, wholeNumberFrom } from './number.ts';
-import { z } from './zod.ts';
+import { inWords, z } from './zod.ts';
 
-const blinding = numberFrom({
-  what: 'how many times its clean resistance the filter has now',
-  unit: '[-]',
-  low: 1,
-  high: 1000,
-  otherwise: '1, a clean filter',
-}).exactOptional();
+const blinding = z.exactOptional(
+  numberFrom({
+    what: 'how many times its clean resistance the filter has now',
+    unit: '[-]',
+    low: 1,
+    high: 1000,
+    otherwise: '1, a clean filter',
+  }),
+);
 
-const viscosity = numberFrom({
-  what: 'dynamic viscosity of the air for which the resistance is stated',
-  unit: '[Pa·s]',
-  low: 1e-7,
-  high: 1,
-  otherwise: 'that of air at 20 °C',
-}).exactOptional();
+const viscosity = z.exactOptional(
+  numberFrom({
+    what: 'dynamic viscosity of the air for which the resistance is stated',
+    unit: '[Pa·s]',
+    low: 1e-7,
+    high: 1,
+    otherwise: 'that of air at 20 °C',
+  }),
+);
 
 const filter = z
   .discriminatedUnion('kind', [
-    z.strictObject({ kind: z.literal('none') }).meta({ description: 'No filter.' }),
+    z.strictObject({ kind: z.literal('none') }).register(inWords, { description: 'No filter.' }),
     z
       .strictObject({
         kind: z.literal('resistance'),
@@ -36,7 +40,9 @@ const filter = z
         blinding,
         viscosity,
       })
-      .meta({ description: 'A plain resistance: loss = resistance × blinding × flow.' }),
+      .register(inWords, {
+        description: 'A plain resistance: loss = resistance × blinding × flow.',
+      }),
     z
       .strictObject({
         kind: z.literal('media'),
@@ -55,7 +61,9 @@ const filter = z
         }),
         blinding,
       })
-      .meta({ description: 'Resistance from the area and the air permeability of the media.' }),
+      .register(inWords, {
+        description: 'Resistance from the area and the air permeability of the media.',
+      }),
     z
       .strictObject({
         kind: z.literal('measured'),
@@ -68,13 +76,17 @@ const filter = z
         }),
         blinding,
       })
-      .meta({ description: 'Resistance from one measured pair of flow and pressure.' }),
+      .register(inWords, {
+        description: 'Resistance from one measured pair of flow and pressure.',
+      }),
   ])
-  .meta({ description: 'The filter behind the fan. Its loss is proportional to the flow.' });
+  .register(inWords, {
+    description: 'The filter behind the fan. Its loss is proportional to the flow.',
+  });
 
 const separator = z
   .discriminatedUnion('kind', [
-    z.strictObject({ kind: z.literal('none') }).meta({ description: 'No separator.' }),
+    z.strictObject({ kind: z.literal('none') }).register(inWords, { description: 'No separator.' }),
     z
       .strictObject({
         kind: z.literal('coefficient'),
@@ -91,9 +103,9 @@ const separator = z
           high: 2,
         }),
       })
-      .meta({ description: 'loss = coefficient × velocity pressure in the inlet.' }),
+      .register(inWords, { description: 'loss = coefficient × velocity pressure in the inlet.' }),
   ])
-  .meta({
+  .register(inWords, {
     description: 'The separator before the fan. Nothing is taken off if the curve includes it.',
   });
 
@@ -108,35 +120,39 @@ const arrangement = z
   .discriminatedUnion('kind', [
     z
       .strictObject({ kind: z.literal('parallel'), count })
-      .meta({ description: 'Side by side on one main: they share the flow.' }),
+      .register(inWords, { description: 'Side by side on one main: they share the flow.' }),
     z
       .strictObject({ kind: z.literal('series'), count })
-      .meta({ description: 'One behind the other: each takes all of the flow.' }),
+      .register(inWords, { description: 'One behind the other: each takes all of the flow.' }),
   ])
-  .meta({ description: 'Several collectors alike. Left out: there is one.' });
+  .register(inWords, { description: 'Several collectors alike. Left out: there is one.' });
 
 export const collectorSchema = z
   .strictObject({
     curve: curveSchema,
-    speedRatio: numberFrom({
-      what: 'speed at which the wheel runs here, over the speed of the curve (50/60 for 50 Hz)',
-      unit: '[-]',
-      low: 0.05,
-      high: 5,
-      otherwise: '1',
-    }).exactOptional(),
-    wheelRatio: numberFrom({
-      what: 'diameter of the wheel here, over the diameter of the curve',
-      unit: '[-]',
-      low: 0.2,
-      high: 5,
-      otherwise: '1',
-    }).exactOptional(),
+    speedRatio: z.exactOptional(
+      numberFrom({
+        what: 'speed at which the wheel runs here, over the speed of the curve (50/60 for 50 Hz)',
+        unit: '[-]',
+        low: 0.05,
+        high: 5,
+        otherwise: '1',
+      }),
+    ),
+    wheelRatio: z.exactOptional(
+      numberFrom({
+        what: 'diameter of the wheel here, over the diameter of the curve',
+        unit: '[-]',
+        low: 0.2,
+        high: 5,
+        otherwise: '1',
+      }),
+    ),
     filter,
     separator,
-    arrangement: arrangement.exactOptional(),
+    arrangement: z.exactOptional(arrangement),
   })
-  .meta({ id: 'collector', description: 'The machine that moves the air.' });
+  .register(inWords, { id: 'collector', description: 'The machine that moves the air.' });
 
 /** The collector of a shop. */
 export type Collector = Immutable<z.infer<typeof collectorSchema>>;

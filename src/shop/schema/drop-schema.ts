@@ -4,7 +4,7 @@ import type { Immutable } from './immutable.ts';
 import { numberFrom } from './number.ts';
 import { idOf, nameOf, note } from './text.ts';
 import { transitionSchema } from './transition-schema.ts';
-import { z } from './zod.ts';
+import { inWords, z } from './zod.ts';
 
 const hood = z
   .discriminatedUnion('kind', [
@@ -13,7 +13,7 @@ const hood = z
         kind: z.literal('table'),
         id: idOf('Id of the hood in shared/hoods.json, such as plain-end'),
       })
-      .meta({ description: 'A hood of the table.' }),
+      .register(inWords, { description: 'A hood of the table.' }),
     z
       .strictObject({
         kind: z.literal('coefficient'),
@@ -24,7 +24,7 @@ const hood = z
           high: 10_000,
         }),
       })
-      .meta({ description: 'A hood by its entry loss coefficient.' }),
+      .register(inWords, { description: 'A hood by its entry loss coefficient.' }),
     z
       .strictObject({
         kind: z.literal('measured'),
@@ -41,12 +41,12 @@ const hood = z
           high: 200,
         }),
       })
-      .meta({
+      .register(inWords, {
         description:
           'A hood by a reading taken in air of this shop; the suction is at least the velocity pressure.',
       }),
   ])
-  .meta({ id: 'hood', description: 'What the air enters through.' });
+  .register(inWords, { id: 'hood', description: 'What the air enters through.' });
 
 const gate = z
   .strictObject({
@@ -56,22 +56,29 @@ const gate = z
       low: 0,
       high: 1,
     }),
-    leak: numberFrom({
-      what: 'leak of the shut gate, as a fraction of the area of the pipe',
-      unit: '[-]',
-      low: 1e-5,
-      high: 0.5,
-      otherwise: '0.005, a shop-made gate',
-    }).exactOptional(),
-    slotLoss: numberFrom({
-      what: 'loss coefficient of the slot, which stays when the gate is fully open',
-      unit: '[-]',
-      low: 0,
-      high: 100,
-      otherwise: '0.1',
-    }).exactOptional(),
+    leak: z.exactOptional(
+      numberFrom({
+        what: 'leak of the shut gate, as a fraction of the area of the pipe',
+        unit: '[-]',
+        low: 1e-5,
+        high: 0.5,
+        otherwise: '0.005, a shop-made gate',
+      }),
+    ),
+    slotLoss: z.exactOptional(
+      numberFrom({
+        what: 'loss coefficient of the slot, which stays when the gate is fully open',
+        unit: '[-]',
+        low: 0,
+        high: 100,
+        otherwise: '0.1',
+      }),
+    ),
   })
-  .meta({ id: 'gate', description: 'A blast gate. Left out: the drop is always open.' });
+  .register(inWords, {
+    id: 'gate',
+    description: 'A blast gate. Left out: the drop is always open.',
+  });
 
 export const dropSchema = z
   .strictObject({
@@ -79,26 +86,30 @@ export const dropSchema = z
     name: nameOf('Name of the drop, usually the machine'),
     into: idOf('Id of the section that this drop feeds; no other drop or section may feed it'),
     hood,
-    port: numberFrom({
-      what: 'inside diameter of the machine’s port, to which the hood coefficient refers',
-      unit: '[m]',
-      low: 0.01,
-      high: 2,
-      otherwise: 'that of the section',
-    }).exactOptional(),
-    transition: transitionSchema.exactOptional(),
-    gate: gate.exactOptional(),
-    need: numberFrom({
-      what: 'flow that catches the dust here',
-      unit: '[m³/s]',
-      low: 0,
-      high: 100,
-      otherwise: 'the guideline for the machine, if one is named',
-    }).exactOptional(),
-    machine: idOf('Id of the machine in shared/machine-flows.json').exactOptional(),
-    note: note.exactOptional(),
+    port: z.exactOptional(
+      numberFrom({
+        what: 'inside diameter of the machine’s port, to which the hood coefficient refers',
+        unit: '[m]',
+        low: 0.01,
+        high: 2,
+        otherwise: 'that of the section',
+      }),
+    ),
+    transition: z.exactOptional(transitionSchema),
+    gate: z.exactOptional(gate),
+    need: z.exactOptional(
+      numberFrom({
+        what: 'flow that catches the dust here',
+        unit: '[m³/s]',
+        low: 0,
+        high: 100,
+        otherwise: 'the guideline for the machine, if one is named',
+      }),
+    ),
+    machine: z.exactOptional(idOf('Id of the machine in shared/machine-flows.json')),
+    note: z.exactOptional(note),
   })
-  .meta({ id: 'drop', description: 'Where air enters the ducts at a machine.' });
+  .register(inWords, { id: 'drop', description: 'Where air enters the ducts at a machine.' });
 
 /** A drop. */
 export type Drop = Immutable<z.infer<typeof dropSchema>>;

@@ -1,7 +1,7 @@
 // Numbers of the document: each has bounds, a unit and one sentence of what would be right, which
 // serves as its description in the JSON Schema and as the second half of every complaint about it.
 
-import { z } from './zod.ts';
+import { inWords, z } from './zod.ts';
 
 /** What a number of the document is and what it may be. */
 export interface NumberRule {
@@ -25,9 +25,8 @@ export function numberFrom(rule: NumberRule) {
   const right = `must be a number from ${rule.low} to ${rule.high}${unitWord(rule)}`;
   return z
     .number({ error: right })
-    .min(rule.low, { error: right })
-    .max(rule.high, { error: right })
-    .meta({ description: describeNumber(rule) });
+    .check(z.minimum(rule.low, { error: right }), z.maximum(rule.high, { error: right }))
+    .register(inWords, { description: describeNumber(rule) });
 }
 
 /**
@@ -40,9 +39,8 @@ export function wholeNumberFrom(rule: NumberRule) {
   const right = `must be a whole number from ${rule.low} to ${rule.high}`;
   return z
     .int({ error: right })
-    .min(rule.low, { error: right })
-    .max(rule.high, { error: right })
-    .meta({ description: describeNumber(rule) });
+    .check(z.minimum(rule.low, { error: right }), z.maximum(rule.high, { error: right }))
+    .register(inWords, { description: describeNumber(rule) });
 }
 
 function unitWord(rule: NumberRule): string {

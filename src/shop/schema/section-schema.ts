@@ -6,7 +6,7 @@ import type { Immutable } from './immutable.ts';
 import { numberFrom } from './number.ts';
 import { idOf, nameOf, note } from './text.ts';
 import { transitionSchema } from './transition-schema.ts';
-import { z } from './zod.ts';
+import { inWords, z } from './zod.ts';
 
 /** What a section names in `into` when it empties into the collector's inlet flange. */
 export const COLLECTOR_ID = 'collector';
@@ -20,15 +20,19 @@ const pipe = z
         kind: z.literal('catalogue'),
         family: idOf('Family in shared/pipes.json, such as galvanised-spiral'),
         size: idOf('Size in that family, such as 150'),
-        roughness: numberFrom({
-          what: 'roughness of the wall',
-          unit: '[m]',
-          low: 0,
-          high: 0.02,
-          otherwise: 'that of the catalogue',
-        }).exactOptional(),
+        roughness: z.exactOptional(
+          numberFrom({
+            what: 'roughness of the wall',
+            unit: '[m]',
+            low: 0,
+            high: 0.02,
+            otherwise: 'that of the catalogue',
+          }),
+        ),
       })
-      .meta({ description: 'A pipe of the catalogue, with its true inside diameter.' }),
+      .register(inWords, {
+        description: 'A pipe of the catalogue, with its true inside diameter.',
+      }),
     z
       .strictObject({
         kind: z.literal('custom'),
@@ -40,9 +44,9 @@ const pipe = z
         }),
         roughness,
       })
-      .meta({ description: 'A pipe by its own inside diameter and roughness.' }),
+      .register(inWords, { description: 'A pipe by its own inside diameter and roughness.' }),
   ])
-  .meta({ id: 'pipe', description: 'The pipe of a section.' });
+  .register(inWords, { id: 'pipe', description: 'The pipe of a section.' });
 
 const join = z
   .discriminatedUnion('kind', [
@@ -56,21 +60,23 @@ const join = z
           high: 90,
         }),
       })
-      .meta({
+      .register(inWords, {
         description: 'The loss follows from the flows, by the momentum balance of the wye.',
       }),
     z
       .strictObject({
         kind: z.literal('fixed'),
         coefficient: numberFrom({ what: 'loss coefficient', unit: '[-]', low: 0, high: 10_000 }),
-        of: z.literal(['own', 'combined'], { error: 'must be "own" or "combined"' }).meta({
-          description:
-            'Whose velocity pressure: that of this section, or of the section it empties into.',
-        }),
+        of: z
+          .literal(['own', 'combined'], { error: 'must be "own" or "combined"' })
+          .register(inWords, {
+            description:
+              'Whose velocity pressure: that of this section, or of the section it empties into.',
+          }),
       })
-      .meta({ description: 'A fixed loss coefficient.' }),
+      .register(inWords, { description: 'A fixed loss coefficient.' }),
   ])
-  .meta({
+  .register(inWords, {
     id: 'join',
     description:
       'How this section joins a wye. Required where two or more sections empty into the same one; must be left out where it is the only one.',
@@ -79,7 +85,7 @@ const join = z
 export const sectionSchema = z
   .strictObject({
     id: idOf('Id of the section, unique among sections; "collector" is reserved'),
-    name: nameOf('Name of the section').exactOptional(),
+    name: z.exactOptional(nameOf('Name of the section')),
     into: idOf('Id of the section that this one empties into, or "collector"'),
     pipe,
     length: numberFrom({
@@ -88,22 +94,24 @@ export const sectionSchema = z
       low: 0,
       high: 1000,
     }),
-    compression: numberFrom({
-      what: 'for a hose not pulled tight: the part of its length that is pushed together, a fraction',
-      unit: '[-]',
-      low: 0,
-      high: 0.6,
-      otherwise: '0, pulled tight',
-    }).exactOptional(),
+    compression: z.exactOptional(
+      numberFrom({
+        what: 'for a hose not pulled tight: the part of its length that is pushed together, a fraction',
+        unit: '[-]',
+        low: 0,
+        high: 0.6,
+        otherwise: '0, pulled tight',
+      }),
+    ),
     fittings: z
       .array(fittingSchema, { error: 'must be a list of fittings, empty if there are none' })
-      .max(200, { error: 'must be a list of at most 200 fittings' })
-      .meta({ description: 'Bends and other losses in this section.' }),
-    join: join.exactOptional(),
-    transition: transitionSchema.exactOptional(),
-    note: note.exactOptional(),
+      .check(z.maxLength(200, { error: 'must be a list of at most 200 fittings' }))
+      .register(inWords, { description: 'Bends and other losses in this section.' }),
+    join: z.exactOptional(join),
+    transition: z.exactOptional(transitionSchema),
+    note: z.exactOptional(note),
   })
-  .meta({ id: 'section', description: 'A run of one pipe.' });
+  .register(inWords, { id: 'section', description: 'A run of one pipe.' });
 
 /** A section of the ducts. */
 export type Section = Immutable<z.infer<typeof sectionSchema>>;

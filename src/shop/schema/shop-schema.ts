@@ -8,7 +8,7 @@ import type { Immutable } from './immutable.ts';
 import { numberFrom } from './number.ts';
 import { sectionSchema } from './section-schema.ts';
 import { idOf, nameOf, note } from './text.ts';
-import { z } from './zod.ts';
+import { inWords, z } from './zod.ts';
 
 /** The `format` of a shop document. */
 export const SHOP_FORMAT = 'dropcurve-shop';
@@ -28,7 +28,7 @@ const carryingRange = z
       high: 200,
     }),
   })
-  .meta({
+  .register(inWords, {
     description:
       'The speeds that carry chips without waste; common practice is 17.78 to 22.86 m/s (3,500 to 4,500 ft/min).',
   });
@@ -39,41 +39,48 @@ const gateSet = z
     name: nameOf('Name of the gate set'),
     open: z
       .array(idOf('Id of a drop'), { error: 'must be a list of ids of drops' })
-      .max(5000, { error: 'must be a list of at most 5000 ids of drops' })
-      .meta({ description: 'Ids of the drops that are open together.' }),
+      .check(z.maxLength(5000, { error: 'must be a list of at most 5000 ids of drops' }))
+      .register(inWords, { description: 'Ids of the drops that are open together.' }),
   })
-  .meta({ id: 'gateSet', description: 'Gates that are open together, by name.' });
+  .register(inWords, { id: 'gateSet', description: 'Gates that are open together, by name.' });
 
 export const shopSchema = z
   .strictObject({
-    $schema: note.exactOptional().meta({ description: 'For editors: where this schema is.' }),
+    $schema: z
+      .exactOptional(note)
+      .register(inWords, { description: 'For editors: where this schema is.' }),
     format: z.literal(SHOP_FORMAT, { error: `must be "${SHOP_FORMAT}"` }),
     version: z.literal(SHOP_VERSION, { error: `must be ${SHOP_VERSION}` }),
     units: z.literal('SI', { error: 'must be "SI": the file has to say that its numbers are SI' }),
     name: nameOf('Name of the shop'),
-    note: note.exactOptional(),
+    note: z.exactOptional(note),
     air: airSchema,
     collector: collectorSchema,
     carryingRange,
     sections: z
       .array(sectionSchema, { error: SECTIONS_RIGHT })
-      .min(1, { error: SECTIONS_RIGHT })
-      .max(5000, { error: SECTIONS_RIGHT })
-      .meta({
+      .check(
+        z.minLength(1, { error: SECTIONS_RIGHT }),
+        z.maxLength(5000, { error: SECTIONS_RIGHT }),
+      )
+      .register(inWords, {
         description:
           'The sections form a tree: exactly one empties into the collector, and every section that no other empties into is fed by exactly one drop.',
       }),
     drops: z
       .array(dropSchema, { error: DROPS_RIGHT })
-      .min(1, { error: DROPS_RIGHT })
-      .max(5000, { error: DROPS_RIGHT })
-      .meta({ description: 'The drops: each feeds a section that nothing else feeds.' }),
+      .check(z.minLength(1, { error: DROPS_RIGHT }), z.maxLength(5000, { error: DROPS_RIGHT }))
+      .register(inWords, {
+        description: 'The drops: each feeds a section that nothing else feeds.',
+      }),
     gateSets: z
       .array(gateSet, { error: 'must be a list of gate sets, empty if there are none' })
-      .max(1000, { error: 'must be a list of at most 1000 gate sets' })
-      .meta({ description: 'Gate sets that are saved by name; an empty list if there are none.' }),
+      .check(z.maxLength(1000, { error: 'must be a list of at most 1000 gate sets' }))
+      .register(inWords, {
+        description: 'Gate sets that are saved by name; an empty list if there are none.',
+      }),
   })
-  .meta({
+  .register(inWords, {
     id: 'shop',
     title: 'Dropcurve shop',
     description: 'One shop: air, collector and ducts.',

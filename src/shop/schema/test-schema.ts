@@ -6,7 +6,7 @@ import { roomAir } from './air-schema.ts';
 import type { Immutable } from './immutable.ts';
 import { numberFrom } from './number.ts';
 import { idOf, note } from './text.ts';
-import { z } from './zod.ts';
+import { inWords, z } from './zod.ts';
 
 const ROWS_RIGHT = 'must be a list of at most 200 throttle settings';
 const READINGS_RIGHT = 'must be a list of 1 to 100 readings';
@@ -31,43 +31,53 @@ const testAir = z
           high: 1,
         }),
       })
-      .meta({ description: 'Density from a barometer, the temperature and the humidity.' }),
+      .register(inWords, {
+        description: 'Density from a barometer, the temperature and the humidity.',
+      }),
     z
       .strictObject({
         kind: z.literal('density'),
         density: numberFrom({ what: 'density', unit: '[kg/m³]', low: 0.01, high: 2000 }),
       })
-      .meta({ description: 'Density as a plain number.' }),
+      .register(inWords, { description: 'Density as a plain number.' }),
   ])
-  .meta({ description: 'The air during the test.' });
+  .register(inWords, { description: 'The air during the test.' });
 
 const accuracyOf = (what: string, unit: string) =>
   z
     .strictObject({
-      fraction: numberFrom({
-        what: `stated accuracy as a fraction of the reading, 0.03 for ± 3 %`,
-        unit: '[-]',
-        low: 0,
-        high: 1,
-        otherwise: '0',
-      }).exactOptional(),
-      absolute: numberFrom({
-        what: 'stated accuracy whatever the reading',
-        unit,
-        low: 0,
-        high: 10_000,
-        otherwise: '0',
-      }).exactOptional(),
+      fraction: z.exactOptional(
+        numberFrom({
+          what: `stated accuracy as a fraction of the reading, 0.03 for ± 3 %`,
+          unit: '[-]',
+          low: 0,
+          high: 1,
+          otherwise: '0',
+        }),
+      ),
+      absolute: z.exactOptional(
+        numberFrom({
+          what: 'stated accuracy whatever the reading',
+          unit,
+          low: 0,
+          high: 10_000,
+          otherwise: '0',
+        }),
+      ),
     })
-    .meta({ description: `How far ${what} may be off, as its maker states; both parts add up.` });
+    .register(inWords, {
+      description: `How far ${what} may be off, as its maker states; both parts add up.`,
+    });
 
-const staticReading = numberFrom({
-  what: 'static suction read at the tap, a positive number',
-  unit: '[Pa]',
-  low: 0,
-  high: 100_000,
-  otherwise: 'not read yet',
-}).exactOptional();
+const staticReading = z.exactOptional(
+  numberFrom({
+    what: 'static suction read at the tap, a positive number',
+    unit: '[Pa]',
+    low: 0,
+    high: 100_000,
+    otherwise: 'not read yet',
+  }),
+);
 
 const speed = numberFrom({ what: 'speed of the air', unit: '[m/s]', low: 0, high: 200 });
 const velocityPressure = numberFrom({
@@ -78,59 +88,57 @@ const velocityPressure = numberFrom({
 });
 
 const overRange = (what: string) =>
-  z
-    .literal(true, { error: 'must be true, or left out' })
-    .exactOptional()
-    .meta({
-      description: `true: ${what} was beyond the range of the instrument; the reading is the end of the range, a lower bound.`,
-    });
+  z.exactOptional(z.literal(true, { error: 'must be true, or left out' })).register(inWords, {
+    description: `true: ${what} was beyond the range of the instrument; the reading is the end of the range, a lower bound.`,
+  });
 
 const listOf = (reading: typeof speed) =>
   z
-    .array(reading.nullable(), { error: READINGS_RIGHT })
-    .min(1, { error: READINGS_RIGHT })
-    .max(100, { error: READINGS_RIGHT })
-    .meta({ description: 'One for each place of the traverse; null where not read yet.' });
+    .array(z.nullable(reading), { error: READINGS_RIGHT })
+    .check(z.minLength(1, { error: READINGS_RIGHT }), z.maxLength(100, { error: READINGS_RIGHT }))
+    .register(inWords, {
+      description: 'One for each place of the traverse; null where not read yet.',
+    });
 
 const airReading = z
   .discriminatedUnion('kind', [
     z
       .strictObject({ kind: z.literal('closed') })
-      .meta({ description: 'The pipe was blanked off: no flow.' }),
+      .register(inWords, { description: 'The pipe was blanked off: no flow.' }),
     z
       .strictObject({
         kind: z.literal('velocity'),
-        reading: speed.exactOptional(),
+        reading: z.exactOptional(speed),
         overRange: overRange('the speed'),
       })
-      .meta({ description: 'One speed, at the centre of the pipe.' }),
+      .register(inWords, { description: 'One speed, at the centre of the pipe.' }),
     z
       .strictObject({
         kind: z.literal('velocity-pressure'),
-        reading: velocityPressure.exactOptional(),
+        reading: z.exactOptional(velocityPressure),
         overRange: overRange('the velocity pressure'),
       })
-      .meta({ description: 'One velocity pressure, at the centre of the pipe.' }),
+      .register(inWords, { description: 'One velocity pressure, at the centre of the pipe.' }),
     z
       .strictObject({
         kind: z.literal('velocity-traverse'),
         readings: listOf(speed),
         overRange: overRange('one or more of the speeds'),
       })
-      .meta({ description: 'Speeds at the places of a traverse.' }),
+      .register(inWords, { description: 'Speeds at the places of a traverse.' }),
     z
       .strictObject({
         kind: z.literal('velocity-pressure-traverse'),
         readings: listOf(velocityPressure),
         overRange: overRange('one or more of the velocity pressures'),
       })
-      .meta({ description: 'Velocity pressures at the places of a traverse.' }),
+      .register(inWords, { description: 'Velocity pressures at the places of a traverse.' }),
   ])
-  .meta({ description: 'What was read of the moving air.' });
+  .register(inWords, { description: 'What was read of the moving air.' });
 
 const row = z.strictObject({
   id: idOf('Id of the throttle setting'),
-  note: note.exactOptional(),
+  note: z.exactOptional(note),
   static: staticReading,
   staticOverRange: overRange('the suction'),
   air: airReading,
@@ -138,28 +146,34 @@ const row = z.strictObject({
 
 export const testSchema = z
   .strictObject({
-    diameter: numberFrom({
-      what: 'inside diameter of the pipe that holds the tap and the speed readings',
-      unit: '[m]',
-      low: 0.01,
-      high: 2,
-      otherwise: 'not measured yet',
-    }).exactOptional(),
-    diameterTolerance: numberFrom({
-      what: 'how far that diameter may be off',
-      unit: '[m]',
-      low: 0,
-      high: 0.1,
-      otherwise: '0',
-    }).exactOptional(),
+    diameter: z.exactOptional(
+      numberFrom({
+        what: 'inside diameter of the pipe that holds the tap and the speed readings',
+        unit: '[m]',
+        low: 0.01,
+        high: 2,
+        otherwise: 'not measured yet',
+      }),
+    ),
+    diameterTolerance: z.exactOptional(
+      numberFrom({
+        what: 'how far that diameter may be off',
+        unit: '[m]',
+        low: 0,
+        high: 0.1,
+        otherwise: '0',
+      }),
+    ),
     air: testAir,
-    densityTolerance: numberFrom({
-      what: 'how far the density may be off, as a fraction',
-      unit: '[-]',
-      low: 0,
-      high: 0.5,
-      otherwise: '0',
-    }).exactOptional(),
+    densityTolerance: z.exactOptional(
+      numberFrom({
+        what: 'how far the density may be off, as a fraction',
+        unit: '[-]',
+        low: 0,
+        high: 0.5,
+        otherwise: '0',
+      }),
+    ),
     centre: z
       .strictObject({
         factor: numberFrom({
@@ -168,51 +182,61 @@ export const testSchema = z
           low: 0.5,
           high: 1,
         }),
-        tolerance: numberFrom({
-          what: 'how far that factor may be off',
-          unit: '[-]',
-          low: 0,
-          high: 0.5,
-          otherwise: '0',
-        }).exactOptional(),
+        tolerance: z.exactOptional(
+          numberFrom({
+            what: 'how far that factor may be off',
+            unit: '[-]',
+            low: 0,
+            high: 0.5,
+            otherwise: '0',
+          }),
+        ),
       })
-      .meta({ description: 'From one reading at the centre to the mean speed.' }),
+      .register(inWords, { description: 'From one reading at the centre to the mean speed.' }),
     traverse: z
       .strictObject({
         rule: z
           .enum(['log-tchebycheff', 'equal-area'], {
             error: 'must be "log-tchebycheff" or "equal-area"',
           })
-          .meta({ description: 'By which rule the places of a traverse are spread.' }),
+          .register(inWords, { description: 'By which rule the places of a traverse are spread.' }),
         perDiameter: z
           .literal([4, 6, 8, 10], { error: 'must be 4, 6, 8 or 10' })
-          .meta({ description: 'How many places on one diameter.' }),
+          .register(inWords, { description: 'How many places on one diameter.' }),
         diameters: z
           .literal([1, 2, 3], { error: 'must be 1, 2 or 3' })
-          .meta({ description: 'How many diameters are traversed.' }),
+          .register(inWords, { description: 'How many diameters are traversed.' }),
       })
-      .meta({ description: 'Where the readings of a traverse were taken. Speeds are averaged.' }),
+      .register(inWords, {
+        description: 'Where the readings of a traverse were taken. Speeds are averaged.',
+      }),
     instruments: z
       .strictObject({
-        static: accuracyOf('the manometer at the tap', '[Pa]').exactOptional(),
-        velocity: accuracyOf('the anemometer', '[m/s]').exactOptional(),
-        velocityPressure: accuracyOf('the manometer of the Pitot tube', '[Pa]').exactOptional(),
-        velocityDensity: numberFrom({
-          what: 'density for which the anemometer shows the speed, if it does so whatever the air',
-          unit: '[kg/m³]',
-          low: 0.1,
-          high: 10,
-          otherwise: 'it shows the speed that the air has',
-        }).exactOptional(),
-        note: note.exactOptional(),
+        static: z.exactOptional(accuracyOf('the manometer at the tap', '[Pa]')),
+        velocity: z.exactOptional(accuracyOf('the anemometer', '[m/s]')),
+        velocityPressure: z.exactOptional(accuracyOf('the manometer of the Pitot tube', '[Pa]')),
+        velocityDensity: z.exactOptional(
+          numberFrom({
+            what: 'density for which the anemometer shows the speed, if it does so whatever the air',
+            unit: '[kg/m³]',
+            low: 0.1,
+            high: 10,
+            otherwise: 'it shows the speed that the air has',
+          }),
+        ),
+        note: z.exactOptional(note),
       })
-      .meta({ description: 'The instruments and how far they may be off. Left out: not known.' }),
+      .register(inWords, {
+        description: 'The instruments and how far they may be off. Left out: not known.',
+      }),
     rows: z
       .array(row, { error: ROWS_RIGHT })
-      .max(200, { error: ROWS_RIGHT })
-      .meta({ description: 'One for each throttle setting, in the order of the test.' }),
+      .check(z.maxLength(200, { error: ROWS_RIGHT }))
+      .register(inWords, {
+        description: 'One for each throttle setting, in the order of the test.',
+      }),
   })
-  .meta({ description: 'A test of one’s own that the points were reduced from.' });
+  .register(inWords, { description: 'A test of one’s own that the points were reduced from.' });
 
 /** A test of one's own. */
 export type TestSheet = Immutable<z.infer<typeof testSchema>>;

@@ -1,6 +1,6 @@
 // Texts of the document: ids, which other parts refer to, and names and notes, which are free.
 
-import { z } from './zod.ts';
+import { inWords, z } from './zod.ts';
 
 // Written without Unicode classes, which not every reader of the JSON Schema knows.
 const ID = /^[A-Za-z0-9][A-Za-z0-9._-]*$/;
@@ -22,9 +22,10 @@ const NOTE_RIGHT = 'must be text of at most 10000 characters';
 export function idOf(what: string) {
   return z
     .string({ error: `${ID_RIGHT} (${what})` })
-    .max(64, { error: ID_RIGHT })
-    .regex(ID, { error: ID_RIGHT })
-    .meta({ description: `${what}: 1 to 64 of A–Z, a–z, 0–9, hyphen, dot and underscore.` });
+    .check(z.maxLength(64, { error: ID_RIGHT }), z.regex(ID, { error: ID_RIGHT }))
+    .register(inWords, {
+      description: `${what}: 1 to 64 of A–Z, a–z, 0–9, hyphen, dot and underscore.`,
+    });
 }
 
 /**
@@ -36,14 +37,13 @@ export function idOf(what: string) {
 export function nameOf(what: string) {
   return z
     .string({ error: NAME_RIGHT })
-    .min(1, { error: NAME_RIGHT })
-    .max(200, { error: NAME_RIGHT })
-    .regex(ONE_LINE, { error: NAME_RIGHT })
-    .meta({ description: `${what}, free text of one line in any language.` });
+    .check(z.minLength(1, { error: NAME_RIGHT }), z.maxLength(200, { error: NAME_RIGHT }))
+    .check(z.regex(ONE_LINE, { error: NAME_RIGHT }))
+    .register(inWords, { description: `${what}, free text of one line in any language.` });
 }
 
 /** A remark of any length a person would write. */
 export const note = z
   .string({ error: NOTE_RIGHT })
-  .max(10_000, { error: NOTE_RIGHT })
-  .meta({ description: 'A remark for people; nothing is computed from it.' });
+  .check(z.maxLength(10_000, { error: NOTE_RIGHT }))
+  .register(inWords, { description: 'A remark for people; nothing is computed from it.' });

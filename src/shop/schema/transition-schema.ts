@@ -1,7 +1,7 @@
 // How the diameter changes between two pipes in a row, or between a port and its pipe.
 
 import { numberFrom } from './number.ts';
-import { z } from './zod.ts';
+import { inWords, z } from './zod.ts';
 
 export const transitionSchema = z
   .discriminatedUnion('kind', [
@@ -15,8 +15,8 @@ export const transitionSchema = z
           high: 180,
         }),
       })
-      .meta({ description: 'A cone.' }),
-    z.strictObject({ kind: z.literal('sudden') }).meta({ description: 'A step.' }),
+      .register(inWords, { description: 'A cone.' }),
+    z.strictObject({ kind: z.literal('sudden') }).register(inWords, { description: 'A step.' }),
     z
       .strictObject({
         kind: z.literal('plain'),
@@ -27,9 +27,9 @@ export const transitionSchema = z
           high: 10_000,
         }),
       })
-      .meta({ description: 'A loss coefficient as a plain number.' }),
+      .register(inWords, { description: 'A loss coefficient as a plain number.' }),
   ])
-  .meta({
+  .register(inWords, {
     id: 'transition',
     description: 'The change of diameter. Left out: a cone of 30 degrees where there is a change.',
   });

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { z } from 'zod';
 import { jsonSchemaText, SCHEMA_FILES } from '../../../src/shop/json-schema.ts';
-import { z } from '../../../src/shop/schema/zod.ts';
 import { brokenFiles } from './broken-files.ts';
 import { smallShop } from './small-shop.ts';
 
