@@ -42,8 +42,8 @@ describe('the table of points', () => {
     await userEvent.tab();
     expect(flows()).toEqual(['0', '900', '1800', '360']);
     await userEvent.keyboard('1800');
-    await userEvent.tab();
-    await userEvent.tab();
+    // Past the box for its use and the button that removes it, out of the row.
+    for (let stop = 0; stop < 3; stop++) await userEvent.tab();
     await drawn();
     expect(flows()).toEqual(['0', '360', '900', '1800']);
     expect(events.at(-1)!.points).toEqual(POINTS.toSpliced(1, 0, { flow: 0.1, pressure: 1800 }));
@@ -91,6 +91,48 @@ describe('the table of points', () => {
     await drawn();
     expect(flows()).toEqual(['0', '900', '1800']);
     expect(events.map(({ points }) => points)).toEqual([POINTS]);
+  });
+
+  it('asks in words where a pasted text leaves something open, and sends once it is answered', async () => {
+    const table = await placeTable();
+    const events = heard(table, 'dc-points');
+    const data = new DataTransfer();
+    data.setData('text/plain', '0\t4900\n1800\t400');
+    const paste = { clipboardData: data, bubbles: true, composed: true, cancelable: true };
+    flow(1).element().dispatchEvent(new ClipboardEvent('paste', paste));
+    await drawn();
+    expect(text(/^No unit is written for the flows, 0 to 1800/).elements()).toHaveLength(1);
+    await expectAccessible(table);
+    expect(events).toEqual([]);
+    await button('m³/h').click();
+    expect(events.map(({ points }) => points)).toEqual([
+      [
+        { flow: 0, pressure: 4900 },
+        { flow: 0.5, pressure: 400 },
+      ],
+    ]);
+    expect(text(/^Understood: 2 points: flow in m³\/h, pressure in Pa/).elements()).toHaveLength(1);
+  });
+
+  it('sets a point aside without losing it, and takes it back', async () => {
+    const table = await placeTable();
+    const events = heard(table, 'dc-points');
+    await page.getByRole('checkbox', { name: 'Use point 2' }).click();
+    expect(events.at(-1)!.points[1]).toEqual({ ...POINTS[1], aside: true });
+    await expectAccessible(table);
+    await page.getByRole('checkbox', { name: 'Use point 2' }).click();
+    expect(events.at(-1)!.points).toEqual(POINTS);
+  });
+
+  it('points at a doubtful reading in its row, and does what is suggested', async () => {
+    const pressures = [2400, 2350, 2200, 2450, 1500, 900];
+    const table = await placeTable(pressures.map((pressure, i) => ({ flow: 0.1 * i, pressure })));
+    const events = heard(table, 'dc-points');
+    expect(text(/^Point 4: 2.450.Pa lies .* above the line/).elements()).toHaveLength(1);
+    await expectAccessible(table);
+    await button('Set it aside').click();
+    expect(events.at(-1)!.points[3]).toMatchObject({ pressure: 2450, aside: true });
+    expect(text(/above the line/).elements()).toHaveLength(0);
   });
 
   it('shows points that come from elsewhere, such as after an undo', async () => {

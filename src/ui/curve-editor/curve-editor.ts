@@ -43,6 +43,7 @@ export class CurveEditor extends LitElement {
         .points=${curve.points}
         .units=${units}
         .pressure=${words.column}
+        .fit=${curve.fit?.kind ?? 'through'}
         @dc-points=${(event: PointsEvent) => this.#onPoints(event)}
       ></dc-points-table>
       <div class="meaning">

@@ -1,13 +1,16 @@
-// The points of a curve as a small table: add, change and remove; rows sort themselves by flow once
-// the focus leaves them. What is wrong stands in its row.
+// The points of a curve as a small table: add, change, set aside and remove; rows sort themselves by
+// flow once the focus leaves them. What is wrong or doubtful stands in its row, with what may be done.
 
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { live } from 'lit/directives/live.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { CurvePoint } from '../../curve/curve-data.ts';
-import { pastedPoints } from '../../state/pasted-points.ts';
-import { judgeRows, type PointRow, sortedRows } from '../../state/point-rows.ts';
+import type { Remedy, RowDoubt } from '../../state/collector/row-doubt.ts';
+import { type FitKind, judgeRows, type PointRow, sortedRows } from '../../state/point-rows.ts';
 import type { UnitSystem } from '../../units/quantity.ts';
+import '../points-paste/points-paste.ts';
+import type { PointsPaste } from '../points-paste/points-paste.ts';
 import type { QuantityEvent } from '../quantity-field/quantity-event.ts';
 import '../quantity-field/quantity-field.ts';
 import { baseStyles } from '../styles/base.styles.ts';
@@ -34,6 +37,9 @@ export class PointsTable extends LitElement {
 
   @property({ attribute: false }) units: UnitSystem = 'us';
 
+  /** How the line follows the points. */
+  @property({ attribute: false }) fit: FitKind = 'through';
+
   /** What the pressures are, as the heading of their column. */
   @property() pressure = 'Pressure';
 
@@ -46,14 +52,18 @@ export class PointsTable extends LitElement {
     if (!changed.has('points') && this.hasUpdated) return;
     if (this.#sent !== undefined && isSame(this.#sent, this.points)) return;
     this.#sent = undefined;
-    this.rows =
-      this.points.length > 0
-        ? this.points.map((point) => ({ key: ++this.#lastKey, ...point }))
-        : Array.from({ length: ROWS_TO_START }, () => this.#emptyRow());
+    const { length } = this.points;
+    if (length === 0) {
+      this.rows = Array.from({ length: ROWS_TO_START }, () => this.#emptyRow());
+      return;
+    }
+    // Rows keep their keys while as many points as before come from elsewhere, as from a drag.
+    const keys = this.rows.length === length ? this.rows.map(({ key }) => key) : [];
+    this.rows = this.points.map((point, i) => ({ ...point, key: keys[i] ?? ++this.#lastKey }));
   }
 
   protected override render(): TemplateResult {
-    const { problems, problem, halfFilled } = judgeRows(this.rows, this.units);
+    const { problems, doubts, problem, halfFilled } = judgeRows(this.rows, this.units, this.fit);
     const isUntouched = this.rows.every(({ flow, pressure }) => (flow ?? pressure) === undefined);
     return html`<table @paste=${(event: ClipboardEvent) => this.#onPaste(event)}>
         <caption>
@@ -63,71 +73,106 @@ export class PointsTable extends LitElement {
           <tr>
             <th scope="col">Flow</th>
             <th scope="col">${this.pressure}</th>
-            <td></td>
+            <th scope="col" class="narrow">Use</th>
+            <td class="narrow"></td>
           </tr>
         </thead>
         <tbody>
           ${repeat(
             this.rows,
             ({ key }) => key,
-            (row, i) => this.#row(row, i, problems.get(row.key) ?? ''),
+            (row, i) => this.#row(row, i, problems.get(row.key) ?? '', doubts.get(row.key)),
           )}
         </tbody>
       </table>
       ${problem === '' ? nothing : html`<p class=${isUntouched ? 'hint' : 'problem'} role="status">${problem}</p>`}
       ${halfFilled === 0 ? nothing : html`<p class="hint">${halfFilledWords(halfFilled)}</p>`}
-      <button type="button" @click=${() => this.#add()}><span>Add a point</span></button>`;
+      <button type="button" @click=${() => this.#add()}><span>Add a point</span></button>
+      <dc-points-paste
+        .units=${this.units}
+        @dc-points=${(event: PointsEvent) => this.#onPasted(event)}
+      ></dc-points-paste>`;
   }
 
-  #row({ key, flow, pressure }: PointRow, i: number, problem: string): TemplateResult {
-    return html`<tr @focusout=${(event: FocusEvent) => this.#onLeave(event)}>
-      <td>
-        <dc-quantity-field
-          bare
-          optional
-          label=${`Flow of point ${i + 1}`}
-          quantity="flow"
-          .units=${this.units}
-          .value=${flow}
-          .low=${FLOW_LIMITS.low}
-          .high=${FLOW_LIMITS.high}
-          .problem=${problem}
-          @dc-quantity=${(event: QuantityEvent) => this.#set(event, key, 'flow')}
-        ></dc-quantity-field>
-      </td>
-      <td>
-        <dc-quantity-field
-          bare
-          optional
-          label=${`${this.pressure} of point ${i + 1}`}
-          quantity="pressure"
-          .units=${this.units}
-          .value=${pressure}
-          .low=${PRESSURE_LIMITS.low}
-          .high=${PRESSURE_LIMITS.high}
-          @dc-quantity=${(event: QuantityEvent) => this.#set(event, key, 'pressure')}
-        ></dc-quantity-field>
-      </td>
-      <td>
-        <button
-          type="button"
-          aria-label=${`Remove point ${i + 1}`}
-          @click=${() => this.#change(this.rows.filter((row) => row.key !== key))}
-        >
-          <span>Remove</span>
-        </button>
+  #row(row: PointRow, i: number, problem: string, doubt: RowDoubt | undefined): TemplateResult {
+    const { key, flow, pressure, aside } = row;
+    return html`<tr
+        class=${aside ? 'aside' : ''}
+        @focusout=${(event: FocusEvent) => this.#onLeave(event)}
+      >
+        <td>
+          <dc-quantity-field
+            bare
+            optional
+            label=${`Flow of point ${i + 1}`}
+            quantity="flow"
+            .units=${this.units}
+            .value=${flow}
+            .low=${FLOW_LIMITS.low}
+            .high=${FLOW_LIMITS.high}
+            .problem=${problem}
+            @dc-quantity=${(event: QuantityEvent) => this.#set(event, key, 'flow')}
+          ></dc-quantity-field>
+        </td>
+        <td>
+          <dc-quantity-field
+            bare
+            optional
+            label=${`${this.pressure} of point ${i + 1}`}
+            quantity="pressure"
+            .units=${this.units}
+            .value=${pressure}
+            .low=${PRESSURE_LIMITS.low}
+            .high=${PRESSURE_LIMITS.high}
+            @dc-quantity=${(event: QuantityEvent) => this.#set(event, key, 'pressure')}
+          ></dc-quantity-field>
+        </td>
+        <td class="narrow">
+          <label
+            ><input
+              type="checkbox"
+              aria-label=${`Use point ${i + 1}`}
+              .checked=${live(!aside)}
+              @change=${() => this.#replace(key, withAside(row, !aside))}
+          /></label>
+        </td>
+        <td class="narrow">
+          <button
+            type="button"
+            aria-label=${`Remove point ${i + 1}`}
+            @click=${() => this.#change(this.rows.filter((each) => each.key !== key))}
+          >
+            <span aria-hidden="true">×</span>
+          </button>
+        </td>
+      </tr>
+      ${doubt ? this.#note(row, i, doubt) : nothing}`;
+  }
+
+  #note(row: PointRow, i: number, { words, remedies }: RowDoubt): TemplateResult {
+    return html`<tr>
+      <td class="note" colspan="4">
+        <p class="remark">Point ${i + 1}: ${words}</p>
+        ${remedies.map(
+          (remedy) => html`<button type="button" @click=${() => this.#remedy(row, remedy)}>
+            <span>${remedy.words}</span>
+          </button>`,
+        )}
       </td>
     </tr>`;
   }
 
-  /** Two columns pasted into a field are points: all at once, and one step to undo. */
+  /** Points pasted into a field are taken all at once; anything else is the field's own. */
   #onPaste(event: ClipboardEvent): void {
-    const points = pastedPoints(event.clipboardData?.getData('text/plain') ?? '', this.units);
-    if (points === undefined) return;
-    event.preventDefault();
-    const filled = this.rows.filter(({ flow, pressure }) => (flow ?? pressure) !== undefined);
-    const added = points.map((point) => ({ key: ++this.#lastKey, ...point }));
-    this.#change(sortedRows([...filled, ...added]));
+    const text = event.clipboardData?.getData('text/plain') ?? '';
+    const paste = this.renderRoot.querySelector<PointsPaste>('dc-points-paste');
+    if (paste?.take(text)) event.preventDefault();
+  }
+
+  /** They stand in the place of the former ones; undo brings these back. */
+  #onPasted(event: PointsEvent): void {
+    event.stopPropagation();
+    this.#change(sortedRows(event.points.map((point) => ({ key: ++this.#lastKey, ...point }))));
   }
 
   #emptyRow(): PointRow {
@@ -136,20 +181,42 @@ export class PointsTable extends LitElement {
 
   #set(event: QuantityEvent, key: number, what: 'flow' | 'pressure'): void {
     event.stopPropagation();
-    const { value } = event;
-    this.#change(this.rows.map((row) => (row.key === key ? { ...row, [what]: value } : row)));
+    const row = this.rows.find((each) => each.key === key);
+    if (row) this.#replace(key, { ...row, [what]: event.value });
+  }
+
+  #remedy(row: PointRow, remedy: Remedy): void {
+    switch (remedy.kind) {
+      case 'aside':
+        this.#replace(row.key, withAside(row, true));
+        return;
+      case 'replace':
+        this.#change(sortedRows(this.#with(row.key, { ...row, ...remedy.point })));
+        return;
+      default:
+        remedy satisfies never;
+    }
+  }
+
+  #replace(key: number, row: PointRow): void {
+    this.#change(this.#with(key, row));
+  }
+
+  #with(key: number, row: PointRow): readonly PointRow[] {
+    return this.rows.map((each) => (each.key === key ? row : each));
   }
 
   #change(rows: readonly PointRow[]): void {
     this.rows = rows;
-    const { points } = judgeRows(rows, this.units);
+    const { points } = judgeRows(rows, this.units, this.fit);
     if (points === undefined || isSame(points, this.#sent ?? this.points)) return;
     this.#sent = points;
     this.dispatchEvent(new PointsEvent(points));
   }
 
   async #add(): Promise<void> {
-    this.rows = [...this.rows, this.#emptyRow()];
+    const row = this.#emptyRow();
+    this.rows = [...this.rows, row];
     await this.updateComplete;
     this.renderRoot.querySelector<HTMLElement>('tbody tr:last-child dc-quantity-field')?.focus();
   }
@@ -168,6 +235,11 @@ export class PointsTable extends LitElement {
   }
 }
 
+function withAside(row: PointRow, isAside: boolean): PointRow {
+  const { aside: _, ...used } = row;
+  return isAside ? { ...used, aside: true } : used;
+}
+
 function halfFilledWords(count: number): string {
   return count === 1
     ? 'One row is half filled and is left out until it is whole.'
@@ -177,7 +249,10 @@ function halfFilledWords(count: number): string {
 function isSame(a: readonly CurvePoint[], b: readonly CurvePoint[]): boolean {
   return (
     a.length === b.length &&
-    a.every(({ flow, pressure }, i) => flow === b[i]!.flow && pressure === b[i]!.pressure)
+    a.every(
+      ({ flow, pressure, aside }, i) =>
+        flow === b[i]!.flow && pressure === b[i]!.pressure && aside === b[i]!.aside,
+    )
   );
 }
 

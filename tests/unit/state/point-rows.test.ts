@@ -12,6 +12,7 @@ describe('rows of points', () => {
         { flow: 0.4, pressure: 500 },
       ],
       problems: new Map(),
+      doubts: new Map(),
       problem: '',
       halfFilled: 1,
     });
@@ -27,6 +28,25 @@ describe('rows of points', () => {
     expect(judged.points).toBeUndefined();
     expect([...judged.problems.keys()]).toEqual([3]);
     expect(judged.problems.get(3)).toMatch(/^1.800.m³\/h stands here a second time/);
+  });
+
+  it('keep points that are set aside, and ask nothing of them', () => {
+    const aside = { ...row(3, 0.5, 200), aside: true } as const;
+    const judged = judgeRows([row(1, 0, 900), row(2, 0.5, 300), aside], 'metric');
+    expect(judged.points).toEqual([
+      { flow: 0, pressure: 900 },
+      { flow: 0.5, pressure: 300 },
+      { flow: 0.5, pressure: 200, aside: true },
+    ]);
+    expect(judgeRows([row(1, 0, 900), aside], 'metric').problem).toMatch(/Take one back/);
+  });
+
+  it('may stand twice at a flow where they are smoothed, but not all at one', () => {
+    const rows = [row(1, 0, 900), row(2, 0.5, 300), row(3, 0.5, 200)];
+    expect(judgeRows(rows, 'metric', 'smooth').points).toHaveLength(3);
+    expect(judgeRows(rows.slice(1), 'metric', 'smooth').problem).toMatch(
+      /all points stand at one/i,
+    );
   });
 
   it('ask for two points, and for a pressure above zero', () => {
