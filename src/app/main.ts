@@ -5,6 +5,7 @@ import '../ui/shop-desk/shop-desk.ts';
 import { askToPersist, keepAll } from './keep-all.ts';
 import { keepUnits, keptUnits } from './kept-units.ts';
 import { openShelf } from './open-shelf.ts';
+import { takeLinks } from './take-links.ts';
 import { usualUnits } from './usual-units.ts';
 
 const { shelf, kept } = await openShelf(keptUnits() ?? usualUnits(navigator.language));
@@ -15,6 +16,8 @@ follow(
 
 keepAll(shelf);
 if (kept) askToPersist(shelf);
+
+void takeLinks(shelf);
 
 const desk = document.createElement('dc-shop-desk');
 desk.shelf = shelf;

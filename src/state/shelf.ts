@@ -87,11 +87,15 @@ export class Shelf {
     this.#show(this.#parts.newId(), this.#parts.demo);
   }
 
-  /** Keeps a new shop and opens it. */
-  add(shop: Shop): void {
-    const id = this.#parts.newId();
-    this.#kept.keep(id, shop);
-    this.#show(id, shop);
+  /** Keeps new shops and opens the first of them. */
+  add(...shops: readonly Shop[]): void {
+    let id = '';
+    for (const shop of shops.toReversed()) {
+      id = this.#parts.newId();
+      this.#kept.keep(id, shop);
+    }
+    const [first] = shops;
+    if (first) this.#show(id, first);
   }
 
   /** Keeps and opens the shop of a file; where that is refused, what is open stays open. */
@@ -164,6 +168,14 @@ export class Shelf {
     this.openKept(id);
     this.#open.peek().session.edit(() => restored.shop);
     this.#notice.value = { text: `“${name}” is as it was. Undo brings back what was there.` };
+  }
+
+  /** A shop, kept or open. */
+  shop(id: string): Shop | undefined {
+    const open = this.#open.peek();
+    if (open.id === id) return open.session.shop.peek();
+    const entry = this.#find(id);
+    return entry?.kind === 'shop' ? entry.shop : undefined;
   }
 
   /** The file that holds a shop, also one that can't be opened. */

@@ -4,6 +4,7 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { ShopVersion } from '../../shop/store/shop-store.ts';
+import { isArchive } from '../../shop/is-archive.ts';
 import { follow } from '../../state/follow.ts';
 import type { Notice } from '../../state/notice.ts';
 import type { OpenShop } from '../../state/open-shop.ts';
@@ -18,6 +19,7 @@ import { baseStyles } from '../styles/base.styles.ts';
 import { buttonStyles } from '../styles/button.styles.ts';
 import { FileDrop } from './file-drop.ts';
 import { saveFile } from './save-file.ts';
+import type { SavedFile } from './save-in-place.ts';
 import { shopDeskStyles } from './shop-desk.styles.ts';
 
 /** What the desk reads of the shelf. */
@@ -43,6 +45,9 @@ export class ShopDesk extends LitElement {
   @property({ type: Boolean, reflect: true }) receiving = false;
 
   @state() private showing: 'shop' | 'list' | 'start' = 'shop';
+
+  /** The file that the shop of this id is saved to after each edit. */
+  @state() private savedTo: (SavedFile & { readonly id: string }) | undefined;
 
   #view: DeskView | undefined;
   #unfollow: (() => void) | undefined;
@@ -97,6 +102,7 @@ export class ShopDesk extends LitElement {
             .openName=${view.name}
             .kept=${this.kept}
             .versions=${this.#versions}
+            .savedTo=${this.savedTo?.id === view.open.id ? this.savedTo.name : ''}
           ></dc-shop-list>
         </main>`;
       case 'start':
@@ -182,6 +188,20 @@ export class ShopDesk extends LitElement {
         shelf.restore(wish.id, wish.version);
         if (shelf.open.peek().id === wish.id) this.#show('shop');
         return;
+      case 'download all':
+        void takeIn().then(({ allInOneFile }) => {
+          for (const file of allInOneFile(shelf.shops.peek(), Date.now())) saveFile(file);
+        });
+        return;
+      case 'link':
+        void this.#copyLink(shelf, wish.id);
+        return;
+      case 'save in place':
+        void this.#saveInPlace(shelf);
+        return;
+      case 'stop saving':
+        this.#stopSaving();
+        return;
       case 'download version':
         saveFile(versionFile(wish.version));
         return;
@@ -196,11 +216,46 @@ export class ShopDesk extends LitElement {
   }
 
   async #openFile(file: File): Promise<void> {
-    const before = this.shelf?.open.peek();
-    this.shelf?.addFile({ name: file.name, text: await file.text() });
-    if (this.shelf?.open.peek() !== before) this.#show('shop');
+    const { shelf } = this;
+    if (!shelf) return;
+    const before = shelf.open.peek();
+    const taken = { name: file.name, text: await file.text() };
+    if (isArchive(taken.text)) (await takeIn()).takeArchive(shelf, taken);
+    else shelf.addFile(taken);
+    if (shelf.open.peek() !== before) this.#show('shop');
     else scrollTo(0, 0);
   }
+
+  async #copyLink(shelf: Shelf, id: string): Promise<void> {
+    const shop = shelf.shop(id);
+    if (!shop) return;
+    const { linkNotice } = await takeIn();
+    const [page = ''] = location.href.split('#');
+    shelf.say(await linkNotice(shop, id, page, (text) => navigator.clipboard.writeText(text)));
+    scrollTo(0, 0);
+  }
+
+  async #saveInPlace(shelf: Shelf): Promise<void> {
+    const { saveInPlace } = await import('./save-in-place.ts');
+    const open = shelf.open.peek();
+    const file = await saveInPlace(open, (notice) => {
+      this.#stopSaving();
+      shelf.say(notice);
+    });
+    if (!file) return;
+    this.#stopSaving();
+    this.savedTo = { ...file, id: open.id };
+  }
+
+  #stopSaving(): void {
+    this.savedTo?.stop();
+    this.savedTo = undefined;
+  }
+}
+
+/** What is rarely wanted. */
+function takeIn() {
+  return import('../../state/take-in.ts');
 }
 
 declare global {

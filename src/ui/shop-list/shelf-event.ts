@@ -14,6 +14,10 @@ export type ShelfWish =
   | { readonly kind: 'rename'; readonly id: string; readonly name: string }
   | { readonly kind: 'duplicate'; readonly id: string }
   | { readonly kind: 'download'; readonly id: string }
+  | { readonly kind: 'download all' }
+  | { readonly kind: 'link'; readonly id: string }
+  | { readonly kind: 'save in place' }
+  | { readonly kind: 'stop saving' }
   | { readonly kind: 'remove'; readonly id: string }
   | { readonly kind: 'restore'; readonly id: string; readonly version: ShopVersion }
   | { readonly kind: 'download version'; readonly version: ShopVersion };

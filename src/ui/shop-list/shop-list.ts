@@ -35,6 +35,9 @@ export class ShopList extends LitElement {
   /** Whether shops outlast the page in this browser. */
   @property({ type: Boolean }) kept = false;
 
+  /** Name of the file that the open shop is saved to after each edit; empty where there is none. */
+  @property() savedTo = '';
+
   /** Finds the earlier versions of a shop. */
   @property({ attribute: false }) versions: (id: string) => Promise<readonly ShopVersion[]> =
     async () => [];
@@ -67,6 +70,7 @@ export class ShopList extends LitElement {
             accept=".json,application/json"
             @change=${(event: Event) => this.#onFile(event)}
         /></label>
+        ${this.shops.length > 1 ? this.#button('Save all in one file', { kind: 'download all' }) : nothing}
         ${isListed ? nothing : this.#button(`Save “${this.openName}” as a file`, { kind: 'download', id: this.open })}
       </div>
       <ul role="list">
@@ -98,10 +102,21 @@ export class ShopList extends LitElement {
             ${this.#button('Duplicate', { kind: 'duplicate', id }, name)}`
         }
         ${this.#button('Save as a file', { kind: 'download', id }, name)}
+        ${entry.kind === 'shop' ? this.#button('Copy a link', { kind: 'link', id }, name) : nothing}
+        ${isOpen ? this.#inPlace() : nothing}
         ${this.#button('Delete', { kind: 'remove', id }, name)}
       </div>
       ${this.#history(entry, name)}
     </li>`;
+  }
+
+  #inPlace(): TemplateResult | typeof nothing {
+    if (this.savedTo !== '') {
+      return this.#button(`Stop saving to ${this.savedTo}`, { kind: 'stop saving' });
+    }
+    return 'showSaveFilePicker' in globalThis
+      ? this.#button('Keep saving to a file', { kind: 'save in place' })
+      : nothing;
   }
 
   #history({ record: { id, document } }: Shelved, name: string): TemplateResult {
