@@ -3,7 +3,6 @@
 import { playwright } from '@vitest/browser-playwright';
 import { join } from 'node:path';
 import { defineConfig } from 'vitest/config';
-import { leaveOutJsonSchema } from './build/leave-out-json-schema.ts';
 import { policyHeaders } from './build/policy-headers.ts';
 import { chromiumArguments, findChromium } from './tests/setup/find-chromium.ts';
 import { openWcTesting } from './tests/setup/open-wc-testing.ts';
@@ -17,7 +16,6 @@ export default defineConfig({
   root: at('src'),
   base: './',
   cacheDir: at('.cache/vite'),
-  plugins: [leaveOutJsonSchema()],
   resolve: { alias: { 'd3-color': at('build/no-colours.ts') } },
   server: { fs: { allow: [repository] } },
   build: {

@@ -1,4 +1,5 @@
-// A plot's figures as a table: units in the head, the first column names the rows.
+// A plot's figures as a table: units in the head, the first column names the rows. Under it are its
+// ways out, as CSV and as text.
 
 import { html, nothing, type TemplateResult } from 'lit';
 import type { PlotTable, TableColumn } from '../../plot/plot-table.ts';
@@ -9,7 +10,9 @@ import type { PlotTable, TableColumn } from '../../plot/plot-table.ts';
  * @param table - the figures
  * @returns the template; it needs the figure table's styles
  */
-export function figureTable({ caption, columns, rows }: PlotTable): TemplateResult {
+export function figureTable(table: PlotTable): TemplateResult {
+  const { caption, columns, rows } = table;
+  void import('../table-out/table-out.ts');
   const kind = ({ unit }: TableColumn | undefined = { name: '' }) =>
     unit === undefined ? 'words' : 'number';
   return html`<div class="scroll" role="region" aria-label="${caption}, as a table" tabindex="0">
@@ -35,5 +38,6 @@ export function figureTable({ caption, columns, rows }: PlotTable): TemplateResu
         )}
       </tbody>
     </table>
-  </div>`;
+  </div>
+  <dc-table-out .table=${table}></dc-table-out>`;
 }
