@@ -79,11 +79,14 @@ function up(network: Network, work: Workspace): void {
 }
 
 /**
- * Step of the flow at the flange to where √suction, taken as straight, meets the curve [m³/s].
- * Where there is no such line yet, or the collector rises faster than the ducts, it goes a little
- * to the right, where every curve falls in the end.
+ * Step of the flow at the flange to where √suction, taken as straight, meets the curve. Where there
+ * is no such line yet, or the collector rises faster than the ducts, it goes a little to the right,
+ * where every curve falls in the end.
+ * @param work - a workspace after a sweep up
+ * @param curve - the collector
+ * @returns the step [m³/s]
  */
-function stepToCurve(work: Workspace, curve: CollectorCurve): number {
+export function stepToCurve(work: Workspace, curve: CollectorCurve): number {
   const flow = work.flow[0]!;
   const suction = work.suction[0]!;
   if (!(suction > 0)) return ASIDE * flow;

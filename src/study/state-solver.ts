@@ -1,0 +1,257 @@
+// Solves every state of a study, and again with other numbers in the same places. The first time each
+// state is solved in full. From then on branches that are tabulated are only read, and what is solved
+// begins from a forecast: the solution of the state before, changed as it changed the first time. Two
+// sweeps are then enough. Whatever does not end well, or may have another crossing, is solved in full.
+
+import { findCrossings } from '../solve/balance.ts';
+import { isOnlyCrossing } from '../solve/crossings.ts';
+import { stepToCurve } from '../solve/settle.ts';
+import { createWorkspace, type Workspace } from '../solve/workspace.ts';
+import {
+  type Characteristic,
+  characteristicOf,
+  emptyBelowWye,
+  joinInlets,
+  openEnd,
+} from './characteristic.ts';
+import { gridReading, type HeadGrid, headGridUpTo, moveReading, readTable } from './head-grid.ts';
+import { sharedDown, type SharedSweep, sharedUp } from './shared-sweep.ts';
+import { planStates, type StatePlan, type StatesQuestion } from './state-plan.ts';
+
+/** A sweep that moves no flow by more than this part is the last: the error is of its square [-]. */
+const LAST_STEP = 3e-4;
+const MOST_SWEEPS = 10;
+/** Room above the strongest suction, for curves that are drawn higher in a later round [-]. */
+const ROOM = 1.3;
+const LEAST_HEAD = 1e-3;
+
+/** What is forecast of a section: a head where tables are read, the flow at an open end. */
+interface Unknown {
+  readonly section: number;
+  readonly kind: 'head' | 'flow';
+}
+
+/** A study's states, ready to be solved round after round. */
+export interface StateSolver {
+  readonly plan: StatePlan;
+  /** Flows of the state solved last are in it; of tabulated sections only those that are followed. */
+  readonly work: Workspace;
+  /** The numbers of this round. */
+  question: StatesQuestion;
+  readonly sweep: SharedSweep & { readonly tables: Float64Array[] };
+  /** Characteristics of tabulated sections by setting, in this round. */
+  readonly tables: Characteristic[][];
+  /** Another one, in which whole networks are solved. */
+  readonly wholeWork: Workspace;
+  readonly unknowns: readonly Unknown[];
+  /** Solutions of the first round by layout, state and curve; empty where there was none. */
+  readonly first: (Float64Array | undefined)[];
+  /** The last solution of each state in this round, and which it was. */
+  readonly latest: { values: Float64Array; index: number }[];
+  /** Tabulated sections of each state whose flows are followed, downstream ones first. */
+  readonly followed: readonly Int32Array[];
+  /** Head of the inlets of a tabulated section, over the grid's step [-], shape (sections). */
+  readonly inside: Float64Array;
+  /** States solved by shared sweeps and in full, so far [-]. */
+  readonly count: { shared: number; full: number };
+}
+
+/**
+ * Prepares a study's states.
+ * @param question - layouts, gates and collectors of the first round
+ * @param ends - of each state, the open ends whose air is followed, as places in the network's order
+ *   [-]; flows of tabulated sections are only found on their ways
+ * @returns a solver that has solved nothing yet
+ */
+export function stateSolver(
+  question: StatesQuestion,
+  ends: readonly (readonly number[])[],
+): StateSolver {
+  const plan = planStates(question);
+  const { layouts, gates, curves } = question;
+  const network = layouts[0]!;
+  const { count, firstInlet, endInlet, parent } = network;
+  const { isTabulated, solved } = plan;
+  const unknowns = [...solved].flatMap((section): Unknown[] => {
+    const [first, end] = [firstInlet[section]!, endInlet[section]!];
+    if (first === end) return [{ section, kind: 'flow' }];
+    return isTabulated.subarray(first, end).includes(1) ? [{ section, kind: 'head' }] : [];
+  });
+  const followed = gates.map((_, state) => {
+    const on = new Set<number>();
+    for (const end of ends[state] ?? []) {
+      for (let i = end; i >= 0 && isTabulated[i] === 1; i = parent[i]!) on.add(i);
+    }
+    return Int32Array.from(on).toSorted();
+  });
+  return {
+    plan,
+    work: createWorkspace(network),
+    wholeWork: createWorkspace(network),
+    question,
+    sweep: {
+      solved,
+      isTabulated,
+      tables: Array.from({ length: count }, () => new Float64Array(0)),
+      grid: gridFor(question),
+      reading: gridReading(),
+      heads: new Float64Array(count),
+    },
+    tables: Array.from({ length: count }, () => []),
+    unknowns,
+    first: new Array<undefined>(layouts.length * gates.length * curves.length).fill(undefined),
+    latest: gates.map(() => ({ values: new Float64Array(unknowns.length), index: -1 })),
+    followed,
+    inside: new Float64Array(count),
+    count: { shared: 0, full: 0 },
+  };
+}
+
+/** The grid up to the strongest suction that any of the collectors has at an entered point. */
+function gridFor({ curves }: StatesQuestion): HeadGrid {
+  const strongest = curves.flatMap(({ spline, pressureScale }) =>
+    [...spline.y].map((pressure) => pressure * pressureScale),
+  );
+  return headGridUpTo(Math.max(1, ...strongest) * ROOM);
+}
+
+/**
+ * Begins a round: takes up its numbers and tabulates the branches that are tabulated.
+ * @param solver - the solver
+ * @param question - layouts, gates and collectors of the same form and number as in the first round
+ */
+export function beginRound(solver: StateSolver, question: StatesQuestion): void {
+  const { plan, tables, sweep } = solver;
+  const network = question.layouts[0]!;
+  solver.question = question;
+  for (const each of solver.latest) each.index = -1;
+  if (solver.first.every((known) => known === undefined)) return;
+  const branches: (Characteristic | undefined)[] = Array.from({ length: network.count });
+  const below = emptyBelowWye();
+  for (let i = network.count - 1; i > 0; i--) {
+    if (plan.isTabulated[i] === 0) continue;
+    const [first, end] = [network.firstInlet[i]!, network.endInlet[i]!];
+    tables[i] = Array.from(plan.examples[i]!, (state) => {
+      if (first === end) return openEnd(network, i, question.gates[state]![i]!, sweep.grid);
+      for (let j = first; j < end; j++) branches[j] = tables[j]![plan.settings[j]![state]!];
+      joinInlets(network, i, branches, sweep.grid, below);
+      return characteristicOf(network, i, below, sweep.grid);
+    });
+  }
+}
+
+/**
+ * Solves a state; layouts, then states, then curves are best taken in turn. In the first round, and
+ * wherever the shared way does not end well, the whole network is solved.
+ * @param solver - the solver; flows are in its workspace afterwards [m³/s]
+ * @param layout - which layout [-]
+ * @param state - which setting of the gates [-]
+ * @param curve - which collector [-]
+ * @returns whether there is an operating point
+ */
+export function solveState(
+  solver: StateSolver,
+  layout: number,
+  state: number,
+  curve: number,
+): 'solved' | 'none' {
+  const { question, first } = solver;
+  const { gates, curves } = question;
+  const index = (layout * gates.length + state) * curves.length + curve;
+  if ((first[index]?.length ?? 0) > 0 && solveShared(solver, layout, state, curve, index)) {
+    solver.count.shared += 1;
+    return 'solved';
+  }
+  solver.count.full += 1;
+  const network = question.layouts[layout]!;
+  const { work, wholeWork } = solver;
+  const crossings = findCrossings(network, wholeWork, gates[state]!, curves[curve]!);
+  if (crossings.length === 0) {
+    first[index] ??= new Float64Array(0);
+    return 'none';
+  }
+  work.flow.set(wholeWork.flow);
+  readHeads(solver);
+  remember(solver, state, index);
+  first[index] ??= solver.latest[state]!.values.slice();
+  return 'solved';
+}
+
+function solveShared(
+  solver: StateSolver,
+  layout: number,
+  state: number,
+  curve: number,
+  index: number,
+): boolean {
+  const { question, work, sweep, plan, tables } = solver;
+  const network = question.layouts[layout]!;
+  const collector = question.curves[curve]!;
+  forecast(solver, state, index);
+  work.gate.set(question.gates[state]!);
+  for (let i = 1; i < network.count; i++) {
+    if (plan.isTabulated[i] === 1) sweep.tables[i] = tables[i]![plan.settings[i]![state]!]!.flow;
+  }
+  for (let sweeps = 0; sweeps < MOST_SWEEPS; sweeps++) {
+    sharedUp(network, work, sweep);
+    const moved = sharedDown(network, work, sweep, stepToCurve(work, collector));
+    if (!(moved < Number.POSITIVE_INFINITY)) return false;
+    if (moved >= LAST_STEP) continue;
+    if (!isOnlyCrossing(collector, work.flow[0]!)) return false;
+    remember(solver, state, index);
+    follow(solver, state);
+    return true;
+  }
+  return false;
+}
+
+/** Begins from the latest solution of the state, changed by what the first round changed it by. */
+function forecast(solver: StateSolver, state: number, index: number): void {
+  const { first, latest, unknowns, work, sweep } = solver;
+  const { values, index: before } = latest[state]!;
+  const wanted = first[index]!;
+  const known = before < 0 ? undefined : first[before];
+  for (let k = 0; k < unknowns.length; k++) {
+    const { section, kind } = unknowns[k]!;
+    const value = known === undefined ? wanted[k]! : (values[k]! * wanted[k]!) / known[k]!;
+    if (kind === 'head') sweep.heads[section] = value;
+    else work.flow[section] = value;
+  }
+}
+
+function remember(solver: StateSolver, state: number, index: number): void {
+  const { latest, unknowns, work, sweep } = solver;
+  const entry = latest[state]!;
+  entry.index = index;
+  for (let k = 0; k < unknowns.length; k++) {
+    const { section, kind } = unknowns[k]!;
+    entry.values[k] = kind === 'head' ? sweep.heads[section]! : work.flow[section]!;
+  }
+}
+
+/** The heads at which tables would be read, from a state that was solved in full. */
+function readHeads({ question, unknowns, wholeWork, sweep }: StateSolver): void {
+  const { firstInlet, own } = question.layouts[0]!;
+  for (const { section, kind } of unknowns) {
+    if (kind !== 'head') continue;
+    const inlet = firstInlet[section]!;
+    const flow = wholeWork.flow[inlet]!;
+    const squared = wholeWork.suction[inlet]! + own[inlet]! * flow * flow;
+    sweep.heads[section] = Math.sqrt(Math.max(squared, LEAST_HEAD));
+  }
+}
+
+/** Reads the flows of the tabulated sections that are followed. */
+function follow(solver: StateSolver, state: number): void {
+  const { followed, question, plan, work, sweep, inside, tables } = solver;
+  const { parent } = question.layouts[0]!;
+  const { reading, heads, grid } = sweep;
+  for (const i of followed[state]!) {
+    const into = parent[i]!;
+    const isRoot = plan.isTabulated[into] === 0;
+    moveReading(reading, isRoot ? heads[into]! / grid.step : inside[into]!);
+    const { flow, inner } = tables[i]![plan.settings[i]![state]!]!;
+    if (!isRoot) work.flow[i] = readTable(flow, reading, reading.weights);
+    if (inner.length > 0) inside[i] = readTable(inner, reading, reading.weights);
+  }
+}
