@@ -96,10 +96,15 @@ export function fillSpan(table: FrictionTable, section: number, reynolds: number
   const shift = 27 - Math.clz32(whole);
   const width = 2 ** shift / TABLE_SCALE;
   const start = (whole >> shift) * width;
-  const at = (t: number) => table.law.factor(start + t * width, roughness);
-  const slopeAt = (t: number) => table.law.slope(start + t * width, roughness) * width;
-  const [f0, f1, f2] = [at(0), at(0.5), at(1)];
-  const [s0, s1, s2] = [slopeAt(0), slopeAt(0.5), slopeAt(1)];
+  const { law } = table;
+  const middle = start + 0.5 * width;
+  const end = start + width;
+  const f0 = law.factor(start, roughness);
+  const f1 = law.factor(middle, roughness);
+  const f2 = law.factor(end, roughness);
+  const s0 = law.slope(start, roughness) * width;
+  const s1 = law.slope(middle, roughness) * width;
+  const s2 = law.slope(end, roughness) * width;
   const d01 = 2 * (f1 - f0);
   const d12 = 2 * (f2 - f1);
   const e0 = 2 * (d01 - s0);
@@ -113,5 +118,11 @@ export function fillSpan(table: FrictionTable, section: number, reynolds: number
   const k = g2 - g1 - h0;
   const b1 = h0 - 1.5 * k;
   const b0 = g0 - (h0 - k) / 2;
-  table.cells.set([f0, s0, e0 - b0 / 2, b0 - b1 / 2, b1 - k / 2, k], cell);
+  const { cells } = table;
+  cells[cell] = f0;
+  cells[cell + 1] = s0;
+  cells[cell + 2] = e0 - b0 / 2;
+  cells[cell + 3] = b0 - b1 / 2;
+  cells[cell + 4] = b1 - k / 2;
+  cells[cell + 5] = k;
 }

@@ -6,6 +6,7 @@ import { tabulatedFactor } from '../solve/friction-table.ts';
 import type { Network } from '../solve/network.ts';
 import { GRID_POINTS, type HeadGrid, regrid } from './head-grid.ts';
 
+const NO_INLETS = new Float64Array(0);
 const POINTS = Float64Array.from({ length: GRID_POINTS }, (_, k) => k);
 
 /** A branch over the head h = √(P + own·Q²) at the wye that it empties into [Pa^½]. */
@@ -41,14 +42,12 @@ export function openEnd(
   gate: number,
   grid: HeadGrid,
 ): Characteristic {
-  const own = network.own[section]!;
   const flow = new Float64Array(GRID_POINTS);
   for (let k = 1; k < GRID_POINTS; k++) {
-    const wanted = (k * grid.step) ** 2;
-    const excess = (q: number) => lossAt(network, section, gate, q) + own * q * q - wanted;
-    flow[k] = rootNear(excess, k === 1 ? 1e-3 : (flow[k - 1]! * k) / (k - 1));
+    const guess = k === 1 ? 1e-3 : (flow[k - 1]! * k) / (k - 1);
+    flow[k] = flowAtHead(network, section, gate, k * grid.step, guess);
   }
-  return { flow, inner: new Float64Array(0) };
+  return { flow, inner: NO_INLETS };
 }
 
 /** A section with inlets over the head that they share, at each point of the grid. */
@@ -137,12 +136,21 @@ function lossAt(network: Network, section: number, gate: number, flow: number): 
 }
 
 /** Newton in the logarithm of the flow, where every loss is almost straight. */
-function rootNear(excess: (flow: number) => number, guess: number): number {
+function flowAtHead(
+  network: Network,
+  section: number,
+  gate: number,
+  head: number,
+  guess: number,
+): number {
+  const own = network.own[section]!;
+  const wanted = head * head;
   let flow = guess;
   for (let i = 0; i < 30; i++) {
-    const value = excess(flow);
-    const slope = (excess(flow * 1.001) - value) / 0.001;
-    const change = value / slope;
+    const nearby = flow * 1.001;
+    const here = lossAt(network, section, gate, flow) + own * flow * flow;
+    const there = lossAt(network, section, gate, nearby) + own * nearby * nearby;
+    const change = (0.001 * (here - wanted)) / (there - here);
     flow *= Math.exp(Math.max(-2, Math.min(2, -change)));
     if (Math.abs(change) < 1e-9) break;
   }

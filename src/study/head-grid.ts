@@ -114,3 +114,31 @@ function slopeThrough(heads: Float64Array, values: Float64Array, point: number):
   const curl = (rising - falling) / (before + after);
   return falling + curl * (2 * heads[point]! - heads[k]! - heads[k - 1]!);
 }
+
+/** Numbers of a table in {@link cubicsOf} for each step of the grid [-]. */
+export const CUBIC_LENGTH = 4;
+
+/**
+ * The cubics that {@link moveReading} reads a table by, as coefficients, for loops that read one table
+ * very often: between point k and the next the value is c₀ + t·(c₁ + t·(c₂ + t·c₃)), t from 0 to 1.
+ * @param table - one value a grid point, any unit [-], shape (GRID_POINTS)
+ * @param cubics - receives the coefficients in the table's unit [-], shape (GRID_POINTS · 4)
+ */
+export function cubicsOf(table: Float64Array, cubics: Float64Array): void {
+  for (let k = 0; k < GRID_POINTS; k++) {
+    const middle = k < 1 ? 1 : k > GRID_POINTS - 3 ? GRID_POINTS - 3 : k;
+    const y0 = table[middle - 1]!;
+    const y1 = table[middle]!;
+    const y2 = table[middle + 1]!;
+    const y3 = table[middle + 2]!;
+    const a1 = (-2 * y0 - 3 * y1 + 6 * y2 - y3) / 6;
+    const a2 = (y0 - 2 * y1 + y2) / 2;
+    const a3 = (-y0 + 3 * y1 - 3 * y2 + y3) / 6;
+    // Moved from the middle point to point k, which differ at both ends of the grid.
+    const s = k - middle;
+    cubics[4 * k] = y1 + s * (a1 + s * (a2 + s * a3));
+    cubics[4 * k + 1] = a1 + s * (2 * a2 + 3 * s * a3);
+    cubics[4 * k + 2] = a2 + 3 * s * a3;
+    cubics[4 * k + 3] = a3;
+  }
+}

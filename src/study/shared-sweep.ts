@@ -5,7 +5,7 @@
 import { fillSpan } from '../solve/friction-table.ts';
 import type { Network } from '../solve/network.ts';
 import type { Workspace } from '../solve/workspace.ts';
-import { GRID_POINTS, type GridReading, type HeadGrid, moveReading } from './head-grid.ts';
+import { GRID_POINTS, type HeadGrid } from './head-grid.ts';
 
 /** As in the friction table; a constant of this file costs a loop nothing, an imported one does. */
 const LAMINAR_END = 2000;
@@ -15,16 +15,18 @@ const PER_SPAN = Float64Array.from({ length: 32 }, (_, shift) => TABLE_SCALE / 2
 /** As in solve/sweep.ts. */
 const LEAST_SHARE = 1e-3;
 const LEAST_WEIGHT = 0.01;
+const LAST_POINT = GRID_POINTS - 1;
 
 /** What a shared sweep works on. */
 export interface SharedSweep {
   /** Sections that are solved, the one at the flange first. */
   readonly solved: Int32Array;
   readonly isTabulated: Uint8Array;
-  /** Flow at each point of the grid, of each tabulated section in the state at hand [m³/s]. */
-  readonly tables: readonly Float64Array[];
+  /** Flow of each tabulated section in the state at hand, as cubics over the grid [m³/s]. */
+  tables: readonly Float64Array[];
+  /** Loss coefficient of each section's gate in the state at hand [-], shape (sections). */
+  gate: Float64Array;
   readonly grid: HeadGrid;
-  readonly reading: GridReading;
   /** Head at which the tables of a section's inlets are read [Pa^½], shape (sections). */
   readonly heads: Float64Array;
 }
@@ -38,9 +40,10 @@ export interface SharedSweep {
  */
 export function sharedUp(network: Network, work: Workspace, sweep: SharedSweep): void {
   const { firstInlet, endInlet, isCoupled, own, shared, cross } = network;
-  const { gate, flow, suction, slope, head, give, level, rise } = work;
-  const { solved, isTabulated, tables, grid, reading, heads } = sweep;
-  const { weights, slopeWeights } = reading;
+  const { dynamic, reynolds, frictional, laminar, fixed } = network;
+  const { row, cells } = network.friction;
+  const { flow, suction, slope, head, give, level, rise } = work;
+  const { solved, isTabulated, tables, gate, grid, heads } = sweep;
   const perStep = 1 / grid.step;
   for (let n = solved.length - 1; n >= 0; n--) {
     const i = solved[n]!;
@@ -57,27 +60,19 @@ export function sharedUp(network: Network, work: Workspace, sweep: SharedSweep):
       dp = slope[first]!;
     } else {
       const at = heads[i]!;
-      moveReading(reading, at * perStep);
-      const k = reading.point;
-      const w0 = weights[0]!;
-      const w1 = weights[1]!;
-      const w2 = weights[2]!;
-      const w3 = weights[3]!;
-      const s0 = slopeWeights[0]! * perStep;
-      const s1 = slopeWeights[1]! * perStep;
-      const s2 = slopeWeights[2]! * perStep;
-      const s3 = slopeWeights[3]! * perStep;
+      const x = at * perStep;
+      const k = x < LAST_POINT ? x | 0 : LAST_POINT;
+      const t = x - k;
       let gives = 0;
       let weighted = 0;
       for (let j = first; j < end; j++) {
         if (isTabulated[j] === 1) {
           const table = tables[j]!;
-          const t0 = table[k]!;
-          const t1 = table[k + 1]!;
-          const t2 = table[k + 2]!;
-          const t3 = table[k + 3]!;
-          const part = w0 * t0 + w1 * t1 + w2 * t2 + w3 * t3;
-          const giveOfInlet = s0 * t0 + s1 * t1 + s2 * t2 + s3 * t3;
+          const c1 = table[4 * k + 1]!;
+          const c2 = table[4 * k + 2]!;
+          const c3 = table[4 * k + 3]!;
+          const part = table[4 * k]! + t * (c1 + t * (c2 + t * c3));
+          const giveOfInlet = perStep * (c1 + t * (2 * c2 + 3 * t * c3));
           flow[j] = part;
           head[j] = at;
           give[j] = giveOfInlet;
@@ -98,8 +93,8 @@ export function sharedUp(network: Network, work: Workspace, sweep: SharedSweep):
         gives += giveOfInlet;
         weighted += y * giveOfInlet;
       }
-      const y = weighted / gives;
       const dy = 1 / gives;
+      const y = weighted * dy;
       level[i] = y;
       rise[i] = dy;
       p = y * y;
@@ -117,11 +112,10 @@ export function sharedUp(network: Network, work: Workspace, sweep: SharedSweep):
       }
     }
     flow[i] = q;
-    const vp = network.dynamic[i]! * q;
-    const wanted = network.reynolds[i]! * q;
-    let coefficient = network.fixed[i]! + gate[i]!;
+    const vp = dynamic[i]! * q;
+    const wanted = reynolds[i]! * q;
+    let coefficient = fixed[i]! + gate[i]!;
     if (wanted > LAMINAR_END) {
-      const { row, cells } = network.friction;
       const re = wanted < LAST_REYNOLDS ? wanted : LAST_REYNOLDS;
       const whole = (re * TABLE_SCALE) | 0;
       const shift = 27 - Math.clz32(whole);
@@ -138,13 +132,12 @@ export function sharedUp(network: Network, work: Workspace, sweep: SharedSweep):
       const xx = x * x;
       const f = cells[cell]! + x * c1 + xx * (c2 + x * c3 + xx * (c4 + x * c5));
       const df = c1 + 2 * x * c2 + xx * (3 * c3 + 4 * x * c4 + 5 * xx * c5);
-      const multiple = network.frictional[i]!;
+      const multiple = frictional[i]!;
       coefficient += multiple * f;
       dp += 2 * vp * coefficient + multiple * perSpan * re * vp * df;
     } else {
-      const laminar = network.laminar[i]!;
-      p += laminar * q;
-      dp += laminar + 2 * coefficient * vp;
+      p += laminar[i]! * q;
+      dp += laminar[i]! + 2 * coefficient * vp;
     }
     suction[i] = p + vp * q * coefficient;
     slope[i] = dp;
@@ -171,7 +164,7 @@ export function sharedDown(
   const { solved, isTabulated, grid, heads } = sweep;
   const rootHead = Math.sqrt(Math.abs(suction[0]!));
   const leastHead = LEAST_WEIGHT * rootHead;
-  const lastHead = grid.step * (GRID_POINTS - 1);
+  const lastHead = grid.step * LAST_POINT;
   step[0] = rootStep;
   flow[0]! += rootStep;
   let largest = (Math.abs(rootStep) * rootHead) / flow[0]!;

@@ -14,7 +14,17 @@ import {
   joinInlets,
   openEnd,
 } from './characteristic.ts';
-import { gridReading, type HeadGrid, headGridUpTo, moveReading, readTable } from './head-grid.ts';
+import {
+  CUBIC_LENGTH,
+  cubicsOf,
+  GRID_POINTS,
+  type GridReading,
+  gridReading,
+  type HeadGrid,
+  headGridUpTo,
+  moveReading,
+  readTable,
+} from './head-grid.ts';
 import { sharedDown, type SharedSweep, sharedUp } from './shared-sweep.ts';
 import { planStates, type StatePlan, type StatesQuestion } from './state-plan.ts';
 
@@ -24,12 +34,7 @@ const MOST_SWEEPS = 10;
 /** Room above the strongest suction, for curves that are drawn higher in a later round [-]. */
 const ROOM = 1.3;
 const LEAST_HEAD = 1e-3;
-
-/** What is forecast of a section: a head where tables are read, the flow at an open end. */
-interface Unknown {
-  readonly section: number;
-  readonly kind: 'head' | 'flow';
-}
+const NO_TABLE = new Float64Array(0);
 
 /** A study's states, ready to be solved round after round. */
 export interface StateSolver {
@@ -38,12 +43,18 @@ export interface StateSolver {
   readonly work: Workspace;
   /** The numbers of this round. */
   question: StatesQuestion;
-  readonly sweep: SharedSweep & { readonly tables: Float64Array[] };
+  readonly sweep: SharedSweep;
   /** Characteristics of tabulated sections by setting, in this round. */
   readonly tables: Characteristic[][];
+  /** Flows of the tabulated sections as cubics, by section and setting. */
+  readonly cubics: readonly Float64Array[][];
+  /** The same by state, then by section. */
+  readonly flows: readonly Float64Array[][];
   /** Another one, in which whole networks are solved. */
   readonly wholeWork: Workspace;
-  readonly unknowns: readonly Unknown[];
+  /** What is forecast: heads where tables are read, and flows at open ends; places of sections. */
+  readonly headsAt: Int32Array;
+  readonly flowsAt: Int32Array;
   /** Solutions of the first round by layout, state and curve; empty where there was none. */
   readonly first: (Float64Array | undefined)[];
   /** The last solution of each state in this round, and which it was. */
@@ -52,6 +63,7 @@ export interface StateSolver {
   readonly followed: readonly Int32Array[];
   /** Head of the inlets of a tabulated section, over the grid's step [-], shape (sections). */
   readonly inside: Float64Array;
+  readonly reading: GridReading;
   /** States solved by shared sweeps and in full, so far [-]. */
   readonly count: { shared: number; full: number };
 }
@@ -72,11 +84,10 @@ export function stateSolver(
   const network = layouts[0]!;
   const { count, firstInlet, endInlet, parent } = network;
   const { isTabulated, solved } = plan;
-  const unknowns = [...solved].flatMap((section): Unknown[] => {
-    const [first, end] = [firstInlet[section]!, endInlet[section]!];
-    if (first === end) return [{ section, kind: 'flow' }];
-    return isTabulated.subarray(first, end).includes(1) ? [{ section, kind: 'head' }] : [];
-  });
+  const isEnd = (i: number) => firstInlet[i] === endInlet[i];
+  const reads = (i: number) => isTabulated.subarray(firstInlet[i]!, endInlet[i]!).includes(1);
+  const headsAt = solved.filter(reads);
+  const flowsAt = solved.filter(isEnd);
   const followed = gates.map((_, state) => {
     const on = new Set<number>();
     for (const end of ends[state] ?? []) {
@@ -84,6 +95,11 @@ export function stateSolver(
     }
     return Int32Array.from(on).toSorted();
   });
+  const cubics = plan.examples.map((examples, i) =>
+    Array.from(isTabulated[i] === 1 ? examples : [], () => {
+      return new Float64Array(GRID_POINTS * CUBIC_LENGTH);
+    }),
+  );
   return {
     plan,
     work: createWorkspace(network),
@@ -92,17 +108,26 @@ export function stateSolver(
     sweep: {
       solved,
       isTabulated,
-      tables: Array.from({ length: count }, () => new Float64Array(0)),
+      tables: [],
+      gate: gates[0] ?? new Float64Array(count),
       grid: gridFor(question),
-      reading: gridReading(),
       heads: new Float64Array(count),
     },
     tables: Array.from({ length: count }, () => []),
-    unknowns,
+    cubics,
+    flows: gates.map((_, state) =>
+      Array.from({ length: count }, (__, i) => cubics[i]![plan.settings[i]![state]!] ?? NO_TABLE),
+    ),
+    headsAt,
+    flowsAt,
     first: new Array<undefined>(layouts.length * gates.length * curves.length).fill(undefined),
-    latest: gates.map(() => ({ values: new Float64Array(unknowns.length), index: -1 })),
+    latest: gates.map(() => ({
+      values: new Float64Array(headsAt.length + flowsAt.length),
+      index: -1,
+    })),
     followed,
     inside: new Float64Array(count),
+    reading: gridReading(),
     count: { shared: 0, full: 0 },
   };
 }
@@ -137,6 +162,7 @@ export function beginRound(solver: StateSolver, question: StatesQuestion): void 
       joinInlets(network, i, branches, sweep.grid, below);
       return characteristicOf(network, i, below, sweep.grid);
     });
+    tables[i]!.forEach(({ flow }, setting) => cubicsOf(flow, solver.cubics[i]![setting]!));
   }
 }
 
@@ -184,14 +210,12 @@ function solveShared(
   curve: number,
   index: number,
 ): boolean {
-  const { question, work, sweep, plan, tables } = solver;
+  const { question, work, sweep } = solver;
   const network = question.layouts[layout]!;
   const collector = question.curves[curve]!;
   forecast(solver, state, index);
-  work.gate.set(question.gates[state]!);
-  for (let i = 1; i < network.count; i++) {
-    if (plan.isTabulated[i] === 1) sweep.tables[i] = tables[i]![plan.settings[i]![state]!]!.flow;
-  }
+  sweep.gate = question.gates[state]!;
+  sweep.tables = solver.flows[state]!;
   for (let sweeps = 0; sweeps < MOST_SWEEPS; sweeps++) {
     sharedUp(network, work, sweep);
     const moved = sharedDown(network, work, sweep, stepToCurve(work, collector));
@@ -207,33 +231,35 @@ function solveShared(
 
 /** Begins from the latest solution of the state, changed by what the first round changed it by. */
 function forecast(solver: StateSolver, state: number, index: number): void {
-  const { first, latest, unknowns, work, sweep } = solver;
+  const { first, latest, headsAt, flowsAt, work, sweep } = solver;
   const { values, index: before } = latest[state]!;
   const wanted = first[index]!;
-  const known = before < 0 ? undefined : first[before];
-  for (let k = 0; k < unknowns.length; k++) {
-    const { section, kind } = unknowns[k]!;
-    const value = known === undefined ? wanted[k]! : (values[k]! * wanted[k]!) / known[k]!;
-    if (kind === 'head') sweep.heads[section] = value;
-    else work.flow[section] = value;
+  const known = before < 0 ? wanted : first[before]!;
+  const from = before < 0 ? wanted : values;
+  const { heads } = sweep;
+  const { flow } = work;
+  const count = headsAt.length;
+  for (let k = 0; k < count; k++) heads[headsAt[k]!] = (from[k]! * wanted[k]!) / known[k]!;
+  for (let k = 0; k < flowsAt.length; k++) {
+    flow[flowsAt[k]!] = (from[count + k]! * wanted[count + k]!) / known[count + k]!;
   }
 }
 
 function remember(solver: StateSolver, state: number, index: number): void {
-  const { latest, unknowns, work, sweep } = solver;
+  const { latest, headsAt, flowsAt, work, sweep } = solver;
   const entry = latest[state]!;
+  const { values } = entry;
   entry.index = index;
-  for (let k = 0; k < unknowns.length; k++) {
-    const { section, kind } = unknowns[k]!;
-    entry.values[k] = kind === 'head' ? sweep.heads[section]! : work.flow[section]!;
+  for (let k = 0; k < headsAt.length; k++) values[k] = sweep.heads[headsAt[k]!]!;
+  for (let k = 0; k < flowsAt.length; k++) {
+    values[headsAt.length + k] = work.flow[flowsAt[k]!]!;
   }
 }
 
 /** The heads at which tables would be read, from a state that was solved in full. */
-function readHeads({ question, unknowns, wholeWork, sweep }: StateSolver): void {
+function readHeads({ question, headsAt, wholeWork, sweep }: StateSolver): void {
   const { firstInlet, own } = question.layouts[0]!;
-  for (const { section, kind } of unknowns) {
-    if (kind !== 'head') continue;
+  for (const section of headsAt) {
     const inlet = firstInlet[section]!;
     const flow = wholeWork.flow[inlet]!;
     const squared = wholeWork.suction[inlet]! + own[inlet]! * flow * flow;
@@ -243,9 +269,9 @@ function readHeads({ question, unknowns, wholeWork, sweep }: StateSolver): void 
 
 /** Reads the flows of the tabulated sections that are followed. */
 function follow(solver: StateSolver, state: number): void {
-  const { followed, question, plan, work, sweep, inside, tables } = solver;
+  const { followed, question, plan, work, sweep, inside, tables, reading } = solver;
   const { parent } = question.layouts[0]!;
-  const { reading, heads, grid } = sweep;
+  const { heads, grid } = sweep;
   for (const i of followed[state]!) {
     const into = parent[i]!;
     const isRoot = plan.isTabulated[into] === 0;

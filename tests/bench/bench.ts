@@ -1,6 +1,7 @@
 // `npm run --silent bench`: how quick a balance is, one line a figure, `bench NAME VALUE`.
 // What each figure means is in the header of the file that measures it.
 
+import { decisionsVsEngine } from './decisions-bench.ts';
 import { growthExponent } from './growth-bench.ts';
 import { solveBench } from './solve-bench.ts';
 import { studyVsEngine } from './study-bench.ts';
@@ -22,6 +23,9 @@ async function main(): Promise<void> {
   }
   print('growth-exponent', growthExponent());
   print('study-vs-engine', studyVsEngine(engine));
+  const decisions = decisionsVsEngine(engine);
+  print('decisions-vs-engine', decisions.ratio);
+  print('decisions-per-second', decisions.perSecond);
 }
 
 void main();
