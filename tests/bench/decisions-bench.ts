@@ -28,6 +28,7 @@ import {
 import type { StatesQuestion } from '../../src/study/state-plan.ts';
 import { type RandomTree, seededRandom, shopCurve, shopTree } from '../setup/random-tree.ts';
 import { openWaterModel } from '../setup/water-engine.ts';
+import { type BareRound, bareRound, bareTime, together } from './bare-calls.ts';
 import { timed } from './slices.ts';
 
 const AIR = { density: 1.2, viscosity: 1.81e-5, pressure: 101_325 };
@@ -67,12 +68,12 @@ export function decisionsVsEngine(water: WaterWorkspace): DecisionsBench {
   run(worst, WARM_UP);
   const { gates, curves, layouts } = worst;
   const states = (CASES + 1) * layouts.length * gates.length * curves.length;
-  const theirs: number[] = [];
-  const engine = () => theirs.push(engineTime(water, worst));
+  const theirs: BareRound[] = [];
+  const engine = () => theirs.push(engineRound(water, worst));
   for (let round = 0; round < ENGINE_ROUNDS; round++) engine();
   const ours = timed(() => run(worst, CASES)) / states;
   for (let round = 0; round < ENGINE_ROUNDS; round++) engine();
-  return { ratio: Math.min(...theirs) / ours, perSecond: 1000 / ours };
+  return { ratio: bareTime(theirs) / ours, perSecond: 1000 / ours };
 }
 
 function run({ layouts, doubtful, gates, curves, followed }: Worst, cases: number): void {
@@ -152,13 +153,10 @@ function halved(network: Network): DoubtfulLayout {
   };
 }
 
-/** Time of one bare call [ms], over all sizes and states and each size on another collector. */
-function engineTime(
-  water: WaterWorkspace,
-  { tree, inputs, layouts, gates, curves }: Worst,
-): number {
-  let [time, solves] = [0, 0];
-  for (const [k, sections] of inputs.entries()) {
+/** One round of bare calls, over all sizes and states and each size on another collector. */
+function engineRound(water: WaterWorkspace, worst: Worst): BareRound {
+  const { tree, inputs, layouts, gates, curves } = worst;
+  const rounds = inputs.map((sections, k) => {
     const curve = curves[k % curves.length]!;
     const { order } = layouts[k]!.network;
     const coefficients = sections.map(({ fixed, join }) =>
@@ -166,20 +164,14 @@ function engineTime(
     );
     const reach = curve.spline.x.at(-1)! * 1.2;
     const model = openWaterModel(water, { sections, coefficients, curve, air: AIR, reach });
-    const set = (gate: Float64Array) => {
-      for (const end of tree.openEnds) {
-        model.setCoefficient(end, coefficients[end]! + gate[order.indexOf(end)]!);
-      }
-    };
-    const solving = timed(() => {
-      for (const gate of gates) {
-        set(gate);
-        model.solveBare();
+    const places = tree.openEnds.map((end) => [end, order.indexOf(end)] as const);
+    const round = bareRound(model, gates, (gate) => {
+      for (const [end, place] of places) {
+        model.setCoefficient(end, coefficients[end]! + gate[place]!);
       }
     });
-    time += solving - timed(() => gates.forEach(set));
-    solves += gates.length;
     model.close();
-  }
-  return time / solves;
+    return round;
+  });
+  return together(rounds, inputs.length * gates.length);
 }

@@ -17,7 +17,8 @@ import {
 import { type HeadGrid, headGridUpTo } from '../../src/study/head-grid.ts';
 import { type RandomTree, seededRandom, shopCurve, shopTree } from '../setup/random-tree.ts';
 import { openWaterModel } from '../setup/water-engine.ts';
-import { timed } from './slices.ts';
+import { type BareRound, bareRound, bareTime, together } from './bare-calls.ts';
+import { timed, undisturbed } from './slices.ts';
 
 const AIR = { density: 1.2, viscosity: 1.81e-5, pressure: 101325 };
 const DROPS = 12;
@@ -38,16 +39,16 @@ export function studyVsEngine(water: WaterWorkspace): number {
   const grid = headGridUpTo(Math.max(...curves.map((curve) => availableSuction(curve, 0))));
   const layouts = MAIN_SIZES.map((size) => withMain(tree, size));
   const ours: number[] = [];
-  const theirs: number[] = [];
+  const theirs: BareRound[] = [];
   for (let round = 0; round <= ROUNDS; round++) {
     let states = 0;
     const time = timed(() => {
       states = study(layouts, curves, grid);
     });
     ours.push(time / states);
-    theirs.push(engineTime(water, tree, layouts, curves));
+    theirs.push(engineRound(water, tree, layouts, curves));
   }
-  return Math.min(...theirs.slice(1)) / Math.min(...ours.slice(1));
+  return bareTime(theirs.slice(1)) / undisturbed(ours.slice(1));
 }
 
 function withMain(tree: RandomTree, size: number): SectionInput[] {
@@ -89,16 +90,15 @@ function study(
   return states;
 }
 
-/** Time of one bare call [ms], the setting of coefficients taken off. */
-function engineTime(
+/** One round of bare calls over a sample of the states. */
+function engineRound(
   water: WaterWorkspace,
   tree: RandomTree,
   layouts: readonly SectionInput[][],
   curves: readonly CollectorCurve[],
-): number {
+): BareRound {
   const random = seededRandom(99);
-  let time = 0;
-  let solves = 0;
+  const rounds: BareRound[] = [];
   for (const [i, sections] of layouts.entries()) {
     const curve = curves[i % curves.length]!;
     const constant = sections.map((section) => {
@@ -114,15 +114,8 @@ function engineTime(
         model.setCoefficient(end, constant[end]! + (pattern & (1 << k) ? OPEN : SHUT));
       }
     };
-    const solving = timed(() => {
-      for (const pattern of patterns) {
-        set(pattern);
-        model.solveBare();
-      }
-    });
-    time += solving - timed(() => patterns.forEach(set));
-    solves += patterns.length;
+    rounds.push(bareRound(model, patterns, set));
     model.close();
   }
-  return time / solves;
+  return together(rounds, layouts.length * ENGINE_STATES);
 }
