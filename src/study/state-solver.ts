@@ -85,7 +85,7 @@ export function stateSolver(
   const { count, firstInlet, endInlet, parent } = network;
   const { isTabulated, solved } = plan;
   const isEnd = (i: number) => firstInlet[i] === endInlet[i];
-  const reads = (i: number) => isTabulated.subarray(firstInlet[i]!, endInlet[i]!).includes(1);
+  const reads = (i: number) => isTabulated.subarray(firstInlet[i], endInlet[i]).includes(1);
   const headsAt = solved.filter(reads);
   const flowsAt = solved.filter(isEnd);
   const followed = gates.map((_, state) => {
