@@ -120,7 +120,7 @@ export function stateSolver(
     ),
     headsAt,
     flowsAt,
-    first: new Array<undefined>(layouts.length * gates.length * curves.length).fill(undefined),
+    first: Array.from({ length: layouts.length * gates.length * curves.length }, () => undefined),
     latest: gates.map(() => ({
       values: new Float64Array(headsAt.length + flowsAt.length),
       index: -1,
