@@ -2,8 +2,9 @@
 import { chromium, type Browser } from 'playwright-core';
 import { chromiumArguments, findChromium } from './find-chromium.ts';
 
-export async function launchChromium(): Promise<Browser> {
+/** With further switches of its command line, if any. */
+export async function launchChromium(switches: readonly string[] = []): Promise<Browser> {
   const executablePath = findChromium();
   if (executablePath === undefined) throw new Error('no Chromium on the PATH');
-  return chromium.launch({ executablePath, args: chromiumArguments });
+  return chromium.launch({ executablePath, args: [...chromiumArguments, ...switches] });
 }

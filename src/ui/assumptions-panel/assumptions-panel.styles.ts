@@ -6,7 +6,7 @@ export const assumptionsPanelStyles = css`
   }
 
   .groups {
-    columns: 2 520px;
+    columns: 2 32.5rem;
     column-gap: 40px;
   }
 
@@ -35,7 +35,7 @@ export const assumptionsPanelStyles = css`
     padding-block: 4px;
     border-block-start: 1px solid var(--dc-rule);
     font-size: var(--dc-small);
-    line-height: 18px;
+    line-height: 1.125rem;
     break-inside: avoid;
   }
 

@@ -23,7 +23,7 @@ export class BlindingSlider extends LitElement {
     css`
       :host {
         display: block;
-        max-inline-size: 420px;
+        max-inline-size: 26.25rem;
       }
 
       .row {
@@ -43,7 +43,7 @@ export class BlindingSlider extends LitElement {
 
       output {
         flex: none;
-        min-inline-size: 116px;
+        min-inline-size: 7.25rem;
         font-variant-numeric: tabular-nums;
       }
     `,

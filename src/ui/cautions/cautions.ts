@@ -16,7 +16,7 @@ export class Cautions extends LitElement {
       :host {
         display: block;
         font-size: var(--dc-small);
-        line-height: 20px;
+        line-height: 1.25rem;
       }
 
       h2 {
@@ -26,7 +26,7 @@ export class Cautions extends LitElement {
       }
 
       ul {
-        columns: 3 280px;
+        columns: 3 17.5rem;
         column-gap: 32px;
         margin: 0;
         padding: 0;

@@ -3,17 +3,17 @@ import { css } from 'lit';
 export const curveEditorStyles = css`
   :host {
     display: grid;
-    grid-template-columns: repeat(auto-fit, minmax(min(280px, 100%), 1fr));
+    grid-template-columns: repeat(auto-fit, minmax(min(17.5rem, 100%), 1fr));
     gap: 16px 32px;
     align-items: start;
-    max-inline-size: 960px;
+    max-inline-size: 60rem;
     margin-block-start: 12px;
   }
 
   .meaning {
     display: grid;
     gap: 12px;
-    max-inline-size: 420px;
+    max-inline-size: 26.25rem;
   }
 
   fieldset {
@@ -26,7 +26,7 @@ export const curveEditorStyles = css`
     padding: 0;
     color: var(--dc-ink-soft);
     font-size: var(--dc-small);
-    line-height: 18px;
+    line-height: 1.125rem;
   }
 
   fieldset label {
@@ -39,8 +39,8 @@ export const curveEditorStyles = css`
 
   fieldset input {
     flex: none;
-    inline-size: 18px;
-    block-size: 18px;
+    inline-size: 1.125rem;
+    block-size: 1.125rem;
     margin: 0;
     accent-color: var(--dc-ink);
   }

@@ -40,7 +40,7 @@ export const dropListStyles = css`
     padding-inline-start: 12px;
   }
 
-  @container (max-width: 719px) {
+  @container (max-width: 44.9375em) {
     .head {
       display: none;
     }

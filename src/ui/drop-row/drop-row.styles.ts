@@ -2,7 +2,7 @@ import { css } from 'lit';
 
 /** The columns of a row where there is room for a line of them; the list's head has the same. */
 export const dropColumns = css`
-  minmax(112px, 1fr) 112px 92px 96px minmax(140px, 1.3fr) 156px
+  minmax(7rem, 1fr) 112px 5.75rem 6rem minmax(8.75rem, 1.3fr) 9.75rem
 `;
 
 export const dropRowStyles = css`
@@ -12,7 +12,7 @@ export const dropRowStyles = css`
     grid-template-areas: 'name gate buttons flow speed verdict';
     column-gap: 12px;
     align-items: center;
-    min-block-size: 56px;
+    min-block-size: 3.5rem;
     padding-block: 1px;
     border-block-start: 1px solid var(--dc-rule);
   }
@@ -25,7 +25,7 @@ export const dropRowStyles = css`
     margin: 0;
     font-size: var(--dc-text);
     font-weight: 600;
-    line-height: 20px;
+    line-height: 1.25rem;
     overflow-wrap: anywhere;
   }
 
@@ -38,7 +38,7 @@ export const dropRowStyles = css`
     margin: 0;
     color: var(--dc-ink-soft);
     font-size: var(--dc-small);
-    line-height: 17px;
+    line-height: 1.0625rem;
   }
 
   .gate {
@@ -69,13 +69,13 @@ export const dropRowStyles = css`
 
   .verdict {
     grid-area: verdict;
-    line-height: 18px;
+    line-height: 1.125rem;
   }
 
   .figure {
     margin: 0;
-    min-block-size: 20px;
-    line-height: 20px;
+    min-block-size: 1.25rem;
+    line-height: 1.25rem;
   }
 
   .whole {
@@ -91,7 +91,7 @@ export const dropRowStyles = css`
   /* A number that changes lays out itself alone. */
   .travel {
     contain: size layout style;
-    block-size: 17px;
+    block-size: 1.0625rem;
     white-space: nowrap;
   }
 
@@ -99,15 +99,15 @@ export const dropRowStyles = css`
     display: inline-block;
     contain: size layout style;
     inline-size: 2.9em;
-    block-size: 17px;
+    block-size: 1.0625rem;
     vertical-align: bottom;
     text-align: end;
   }
 
-  @container (min-width: 720px) {
+  @container (min-width: 45em) {
     .figure {
       contain: size layout style;
-      block-size: 20px;
+      block-size: 1.25rem;
     }
   }
 
@@ -117,7 +117,7 @@ export const dropRowStyles = css`
     }
   }
 
-  @container (max-width: 719px) {
+  @container (max-width: 44.9375em) {
     :host {
       grid-template-columns: 112px auto 1fr;
       grid-template-areas:
@@ -155,7 +155,7 @@ export const dropRowStyles = css`
 
     .speed .figure {
       flex: none;
-      inline-size: 100px;
+      inline-size: 6.25rem;
     }
 
     dc-speed-scale {

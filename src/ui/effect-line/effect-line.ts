@@ -19,7 +19,7 @@ export class EffectLine extends LitElement {
         border-block-end: 1px solid var(--dc-rule);
         background: var(--dc-paper);
         font-size: var(--dc-small);
-        line-height: 20px;
+        line-height: 1.25rem;
         font-variant-numeric: tabular-nums;
       }
 
@@ -32,7 +32,7 @@ export class EffectLine extends LitElement {
         font-weight: 600;
       }
 
-      @media (min-width: 600px) {
+      @media (min-width: 37.5em) {
         :host {
           position: sticky;
           inset-block-start: 0;

@@ -24,7 +24,7 @@ export class FoldedPart extends LitElement {
       summary {
         min-block-size: 44px;
         padding-block: 10px;
-        line-height: 24px;
+        line-height: 1.5rem;
         cursor: pointer;
       }
 

@@ -12,7 +12,7 @@ export const gatePlayStyles = css`
     margin: 0 6px;
     color: var(--dc-ink-soft);
     font-size: var(--dc-small);
-    line-height: 18px;
+    line-height: 1.125rem;
     font-variant-numeric: tabular-nums;
   }
 

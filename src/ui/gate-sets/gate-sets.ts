@@ -56,7 +56,7 @@ export class GateSets extends LitElement {
       }
 
       .field {
-        flex: 0 1 280px;
+        flex: 0 1 17.5rem;
       }
 
       @media print {

@@ -34,18 +34,17 @@ export class NoticeLine extends LitElement {
         align-items: center;
         gap: 0 12px;
         inline-size: fit-content;
-        max-inline-size: 100%;
+        max-inline-size: min(100%, 60rem);
         margin-block: 8px;
         padding-inline: 12px;
         border: 1px solid var(--dc-rule-strong);
         border-inline-start-width: 4px;
         font-size: var(--dc-small);
-        line-height: 20px;
+        line-height: 1.25rem;
       }
 
       p {
-        flex: 1 1 140px;
-        max-inline-size: 90ch;
+        flex: 1 1 8.75rem;
         margin: 0;
         padding-block: 12px;
         overflow-wrap: anywhere;

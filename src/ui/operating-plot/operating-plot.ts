@@ -99,7 +99,15 @@ export class OperatingPlot extends LitElement {
     if (!ruled || !moving) return html`${nothing}`;
     const { left, right, top, bottom } = ruled.frame.inner;
     const { width, height } = ruled.size;
-    return html`<svg class="plot" role="img" aria-label=${this.label} width=${width} height=${height}>
+    const { scale } = this.#size;
+    return html`<svg
+      class="plot"
+      role="img"
+      aria-label=${this.label}
+      width=${scale * width}
+      height=${scale * height}
+      viewBox="0 0 ${width} ${height}"
+    >
       <clipPath id="frame">
         <rect x=${left} y=${top} width=${right - left} height=${bottom - top} />
       </clipPath>
@@ -112,6 +120,7 @@ export class OperatingPlot extends LitElement {
     </svg>
       <dc-plot-reader
         label="operating plot"
+        .scale=${scale}
         .readable=${() => this.#readable(ruled, moving)}
       ></dc-plot-reader>`;
   }

@@ -1,7 +1,12 @@
 // Axes, a light grid, and the few round ticks of the operating-point plot.
 
-import { svg, type SVGTemplateResult } from 'lit';
+import { nothing, svg, type SVGTemplateResult } from 'lit';
 import type { RuledPlot } from '../../plot/ruled-plot.ts';
+import { textSize } from './text-size.ts';
+
+const TICK_SIZE = 13;
+/** Paper between a tick's number and the unit on its line [px]. */
+const UNIT_ROOM = 6;
 
 /**
  * Draws the axes.
@@ -11,6 +16,9 @@ import type { RuledPlot } from '../../plot/ruled-plot.ts';
  */
 export function plotAxes({ frame, flow, pressure, compact }: RuledPlot): SVGTemplateResult {
   const { left, right, top, bottom } = frame.inner;
+  // In a low plot the unit of flow stands at the end of the ticks' own line.
+  const end = compact ? right - width(flow.unit) - UNIT_ROOM : right;
+  const isWritten = (x: number, label: string) => !compact || x + width(label) / 2 <= end;
   return svg`
     ${pressure.ticks.map(
       ({ value, label }) => svg`
@@ -20,7 +28,11 @@ export function plotAxes({ frame, flow, pressure, compact }: RuledPlot): SVGTemp
     ${flow.ticks.map(
       ({ value, label }) => svg`
         <line class="axis" x1=${frame.x(value)} x2=${frame.x(value)} y1=${bottom} y2=${bottom + 5} />
-        <text class="tick-x" x=${frame.x(value)} y=${bottom + 19}>${label}</text>`,
+        ${
+          isWritten(frame.x(value), label)
+            ? svg`<text class="tick-x" x=${frame.x(value)} y=${bottom + 19}>${label}</text>`
+            : nothing
+        }`,
     )}
     <line class="axis" x1=${left} x2=${left} y1=${top} y2=${bottom} />
     <line class="axis" x1=${left} x2=${right} y1=${bottom} y2=${bottom} />
@@ -32,4 +44,8 @@ export function plotAxes({ frame, flow, pressure, compact }: RuledPlot): SVGTemp
             <text class="title-x" x=${right} y=${bottom + 38}>air flow, ${flow.unit}</text>`
     }
   `;
+}
+
+function width(text: string): number {
+  return textSize(text, TICK_SIZE).width;
 }

@@ -14,9 +14,9 @@ export const figureTableStyles = css`
 
   summary::before {
     content: '';
-    inline-size: 6px;
-    block-size: 6px;
-    margin-inline: 2px 10px;
+    inline-size: 0.375rem;
+    block-size: 0.375rem;
+    margin-inline: 0.125rem 0.625rem;
     border: solid var(--dc-ink-soft);
     border-width: 0 1.5px 1.5px 0;
     rotate: -45deg;
@@ -36,7 +36,7 @@ export const figureTableStyles = css`
     border-collapse: collapse;
     font-size: var(--dc-small);
     font-variant-numeric: tabular-nums;
-    line-height: 20px;
+    line-height: 1.25rem;
   }
 
   caption {
@@ -63,6 +63,28 @@ export const figureTableStyles = css`
   th:first-child.words {
     min-inline-size: 15ch;
     white-space: normal;
+  }
+
+  /* Where there is little room, words are broken rather than that the table scrolls. */
+  @container (max-width: 40em) {
+    th,
+    td {
+      padding-inline-end: 10px;
+    }
+
+    th:last-child,
+    td:last-child {
+      padding-inline-end: 0;
+    }
+
+    thead th,
+    .words {
+      white-space: normal;
+    }
+
+    th:first-child.words {
+      min-inline-size: 0;
+    }
   }
 
   thead th {

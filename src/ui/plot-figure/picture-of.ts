@@ -63,8 +63,9 @@ function nodeOf(element: Element, parent: CSSStyleDeclaration | undefined): Pict
   return { name: element.localName, attributes, children };
 }
 
+/** What is only there to be pointed at is not part of the picture. */
 function isShown(element: Element): boolean {
-  if (element.localName === 'style') return false;
+  if (element.localName === 'style' || element.getAttribute('role') === 'option') return false;
   const { display, visibility } = getComputedStyle(element);
   return display !== 'none' && visibility !== 'hidden';
 }

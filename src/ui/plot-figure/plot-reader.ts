@@ -56,6 +56,8 @@ export class PlotReader extends LitElement {
   /** What is read, such as "operating plot". */
   @property() label = 'plot';
   @property({ attribute: false }) readable: (() => Readable) | undefined;
+  /** How many times larger than laid out the plot is shown [-]. */
+  @property({ attribute: false }) scale = 1;
 
   @state() private at: ReadPosition | undefined;
 
@@ -109,6 +111,7 @@ export class PlotReader extends LitElement {
     };
     const box = this.#place(mark, size, page, obstacles);
     return html`<svg aria-hidden="true">
+      <g transform=${`scale(${this.scale})`}>
       <circle class="mark" cx=${mark.x} cy=${mark.y} r="6" />
       ${
         box &&
@@ -117,6 +120,7 @@ export class PlotReader extends LitElement {
             svg`<text class=${kind} x=${box.left} y=${box.top + i * ROW + FONT_SIZE}>${text}</text>`,
         )
       }
+      </g>
     </svg>`;
   }
 
@@ -171,7 +175,10 @@ export class PlotReader extends LitElement {
   #onPointer(event: PointerEvent): void {
     const readable = this.readable?.();
     if (!readable) return;
-    const at = nearestStop(readable.lines, { x: event.offsetX, y: event.offsetY });
+    const at = nearestStop(readable.lines, {
+      x: event.offsetX / this.scale,
+      y: event.offsetY / this.scale,
+    });
     if (at?.line !== this.at?.line || at?.stop !== this.at?.stop) this.at = at;
   }
 

@@ -31,7 +31,7 @@ export const plotToolsStyles = css`
     white-space: nowrap;
   }
 
-  @container (max-width: 440px) {
+  @container (max-width: 27.5em) {
     details {
       grid-area: 2 / 1 / 3 / 3;
     }
@@ -39,6 +39,10 @@ export const plotToolsStyles = css`
     .line {
       grid-area: 1 / 1 / 2 / 3;
       justify-content: space-between;
+    }
+
+    .save {
+      margin-inline-start: auto;
     }
   }
 

@@ -20,11 +20,19 @@ export async function savePicture(
   kind: PictureKind,
   name: string,
 ): Promise<void> {
-  const { width, height } = picture.getBoundingClientRect();
+  const { width, height } = sizeOf(picture);
   const title = picture.getAttribute('aria-label') ?? name;
-  const text = pictureText(pictureOf(picture), { width, height, title });
+  const caption = picture.dataset['caption'];
+  const text = pictureText(pictureOf(picture), { width, height, title, caption });
   const drawing = new Blob([text], { type: 'image/svg+xml' });
   save(kind === 'svg' ? drawing : await asPng(drawing), `${name}.${kind}`);
+}
+
+/** In the pixels that it was laid out for, at whatever size it is shown. */
+function sizeOf(picture: SVGSVGElement): { readonly width: number; readonly height: number } {
+  return picture.hasAttribute('viewBox')
+    ? picture.viewBox.baseVal
+    : picture.getBoundingClientRect();
 }
 
 async function asPng(drawing: Blob): Promise<Blob> {

@@ -30,7 +30,7 @@ export class PointsPaste extends LitElement {
         min-block-size: 44px;
         padding-block: 12px;
         font-size: var(--dc-small);
-        line-height: 20px;
+        line-height: 1.25rem;
         cursor: pointer;
       }
 

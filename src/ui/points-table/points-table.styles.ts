@@ -3,7 +3,7 @@ import { css } from 'lit';
 export const pointsTableStyles = css`
   :host {
     display: block;
-    max-inline-size: 420px;
+    max-inline-size: 26.25rem;
   }
 
   table {
@@ -23,7 +23,7 @@ export const pointsTableStyles = css`
     padding: 0 8px 0 0;
     font-size: var(--dc-small);
     font-weight: 400;
-    line-height: 18px;
+    line-height: 1.125rem;
     color: var(--dc-ink-soft);
     text-align: start;
     vertical-align: bottom;
@@ -39,6 +39,10 @@ export const pointsTableStyles = css`
   td {
     padding: 0 8px 2px 0;
     vertical-align: top;
+  }
+
+  .add {
+    margin-inline-start: -6px;
   }
 
   td.narrow label {
@@ -57,7 +61,7 @@ export const pointsTableStyles = css`
 
   td.narrow button {
     padding: 0;
-    font-size: 18px;
+    font-size: 1.125rem;
   }
 
   td.narrow button > span {
@@ -82,6 +86,6 @@ export const pointsTableStyles = css`
     padding-inline-start: 8px;
     border-inline-start: 2px solid var(--dc-duct);
     font-size: var(--dc-small);
-    line-height: 18px;
+    line-height: 1.125rem;
   }
 `;

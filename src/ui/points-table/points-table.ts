@@ -87,7 +87,7 @@ export class PointsTable extends LitElement {
       </table>
       ${problem === '' ? nothing : html`<p class=${isUntouched ? 'hint' : 'problem'} role="status">${problem}</p>`}
       ${halfFilled === 0 ? nothing : html`<p class="hint">${halfFilledWords(halfFilled)}</p>`}
-      <button type="button" @click=${() => this.#add()}><span>Add a point</span></button>
+      <button class="add" type="button" @click=${() => this.#add()}><span>Add a point</span></button>
       <dc-points-paste
         .units=${this.units}
         @dc-points=${(event: PointsEvent) => this.#onPasted(event)}

@@ -3,7 +3,7 @@ import { css } from 'lit';
 export const runDrawingStyles = css`
   :host {
     display: grid;
-    grid-template-rows: 24px minmax(0, 1fr) auto;
+    grid-template-rows: 1.5rem minmax(0, 1fr) auto;
     contain: size layout;
     position: relative;
     block-size: 100%;
@@ -31,12 +31,12 @@ export const runDrawingStyles = css`
     display: flex;
     flex-wrap: wrap;
     gap: 0 12px;
-    block-size: 20px;
+    block-size: 1.25rem;
     margin: 0;
     overflow: hidden;
     color: var(--dc-ink-soft);
-    font-size: 12px;
-    line-height: 20px;
+    font-size: 0.75rem;
+    line-height: 1.25rem;
   }
 
   .item {
@@ -51,28 +51,28 @@ export const runDrawingStyles = css`
     grid-template-columns: minmax(0, 1fr) auto;
     align-items: center;
     gap: 12px;
-    block-size: 44px;
+    block-size: 2.75rem;
   }
 
   .foot.stacked {
     grid-template-columns: minmax(0, 1fr);
     gap: 0;
-    block-size: 104px;
+    block-size: 6.5rem;
   }
 
   .stacked .reading {
-    block-size: 58px;
+    block-size: 3.625rem;
     max-block-size: none;
     padding-block-start: 4px;
   }
 
   .reading {
-    max-block-size: 40px;
+    max-block-size: 2.5rem;
     margin: 0;
     overflow: hidden;
     font-size: var(--dc-small);
     font-variant-numeric: tabular-nums;
-    line-height: 18px;
+    line-height: 1.125rem;
   }
 
   .hint {
@@ -89,8 +89,8 @@ export const runDrawingStyles = css`
   }
 
   .sign {
-    font-size: 18px;
-    line-height: 20px;
+    font-size: 1.125rem;
+    line-height: 1.25rem;
   }
 
   button[aria-disabled='true'] {

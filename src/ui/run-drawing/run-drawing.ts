@@ -64,6 +64,11 @@ export class RunDrawing extends LitElement {
   /** Where the arrow keys go on from. */
   #stop: RunStop | undefined;
 
+  /** The drawing, to be saved. */
+  get picture(): SVGSVGElement | null {
+    return this.renderRoot.querySelector<SVGSVGElement>('svg.run');
+  }
+
   protected override willUpdate(): void {
     const { width, height } = this.#size;
     const { sections } = this;
@@ -84,6 +89,7 @@ export class RunDrawing extends LitElement {
     const { sections, hovered, focused } = this;
     const drawn = this.#drawn;
     if (!drawn) return html`${nothing}`;
+    const { scale } = this.#size;
     const pointed = hovered ?? focused;
     const part = pointed ? partAt(sections, pointed) : this.selection;
     return html`${guard([this.speedUnit], () => runKey(this.speedUnit))}
@@ -101,9 +107,10 @@ export class RunDrawing extends LitElement {
           class="run"
           role="listbox"
           aria-label=${this.label}
+          data-caption="Speeds in ${this.speedUnit}. Solid ducts carry, in beaded ones chips settle, double lines are tight, pale ducts are still."
           aria-description="Arrow keys go from duct to duct, Enter selects, plus and minus zoom, 0 shows the whole run, Shift and arrows move the drawing."
-          width=${drawn.width}
-          height=${drawn.height}
+          width=${scale * drawn.width}
+          height=${scale * drawn.height}
           viewBox="0 0 ${drawn.width} ${drawn.height}"
           @keydown=${this.#onKey}
           @pointerleave=${this.#onLeave}
@@ -170,8 +177,12 @@ export class RunDrawing extends LitElement {
       return;
     }
     const looked = this.#stop ?? stopOf(this.sections, this.selection);
+    const { scale } = this.#size;
     const level = looked && this.#drawn?.sections[looked.section]?.level;
-    this.#window.step(way, level && { x: (level.from + level.to) / 2, y: level.y });
+    this.#window.step(
+      way,
+      level && { x: (scale * (level.from + level.to)) / 2, y: scale * level.y },
+    );
   };
 
   readonly #onKey = (event: KeyboardEvent): void => {

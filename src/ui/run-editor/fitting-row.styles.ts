@@ -14,11 +14,11 @@ export const fittingRowStyles = css`
     inline-size: 100%;
     padding: 0;
     font-size: var(--dc-small);
-    line-height: 24px;
+    line-height: 1.5rem;
   }
 
   .fields {
     clear: both;
-    grid-template-columns: repeat(auto-fit, minmax(min(100%, 112px), 1fr));
+    grid-template-columns: repeat(auto-fit, minmax(min(100%, 7rem), 1fr));
   }
 `;

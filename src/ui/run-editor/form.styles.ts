@@ -10,7 +10,7 @@ export const formStyles = css`
 
   .fields {
     display: grid;
-    grid-template-columns: repeat(auto-fit, minmax(min(100%, 160px), 1fr));
+    grid-template-columns: repeat(auto-fit, minmax(min(100%, 10rem), 1fr));
     gap: 12px 16px;
     align-items: start;
   }
@@ -30,7 +30,7 @@ export const formStyles = css`
     border-block-start: 1px solid var(--dc-rule);
     font-size: var(--dc-small);
     font-weight: 600;
-    line-height: 20px;
+    line-height: 1.25rem;
   }
 
   h4:first-child {
@@ -38,7 +38,7 @@ export const formStyles = css`
   }
 
   /* A list of long entries takes a line of its own on a phone. */
-  @container (max-width: 520px) {
+  @container (max-width: 32.5em) {
     .fields > dc-choice-field,
     .fields > dc-reducer-choice {
       grid-column: 1 / -1;
@@ -49,7 +49,7 @@ export const formStyles = css`
     margin: 4px 0 0;
     color: var(--dc-ink-soft);
     font-size: var(--dc-small);
-    line-height: 18px;
+    line-height: 1.125rem;
   }
 
   .source b {
@@ -68,8 +68,8 @@ export const formStyles = css`
   }
 
   .check input {
-    inline-size: 20px;
-    block-size: 20px;
+    inline-size: 1.25rem;
+    block-size: 1.25rem;
     margin: 0;
     accent-color: var(--dc-air);
   }

@@ -31,7 +31,7 @@ export class PartActions extends LitElement {
         display: flex;
         align-items: end;
         gap: 4px;
-        max-inline-size: 420px;
+        max-inline-size: 26.25rem;
       }
 
       dc-choice-field {

@@ -34,7 +34,7 @@ export class PipeChoice extends LitElement {
     formStyles,
     css`
       .fields {
-        grid-template-columns: repeat(auto-fit, minmax(min(100%, 200px), 1fr));
+        grid-template-columns: repeat(auto-fit, minmax(min(100%, 12.5rem), 1fr));
       }
     `,
   ];

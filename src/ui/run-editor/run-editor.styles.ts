@@ -27,6 +27,6 @@ export const runEditorStyles = css`
     margin: 0 0 4px;
     font-size: var(--dc-text);
     font-weight: 600;
-    line-height: 24px;
+    line-height: 1.5rem;
   }
 `;

@@ -117,7 +117,7 @@ export const runOutlineStyles = css`
     column-gap: 12px;
     min-inline-size: 0;
     padding: 4px 0 4px 6px;
-    line-height: 20px;
+    line-height: 1.25rem;
   }
 
   .name {
@@ -140,7 +140,7 @@ export const runOutlineStyles = css`
   }
 
   /* Where there is room, the form stands beside the rows instead of between them. */
-  @container (min-width: 900px) {
+  @container (min-width: 56.25em) {
     ul {
       display: grid;
       grid-template-columns: minmax(0, 5fr) minmax(0, 7fr);
@@ -170,8 +170,8 @@ export const runOutlineStyles = css`
     }
   }
 
-  @container (min-width: 900px) {
-    @media (min-height: 700px) {
+  @container (min-width: 56.25em) {
+    @media (min-height: 43.75em) {
       .form {
         position: sticky;
         inset-block-start: 8px;

@@ -9,9 +9,11 @@ import type { Session } from '../../state/session.ts';
 import { formatQuantity } from '../../units/format.ts';
 import { unitLabel } from '../../units/quantity.ts';
 import '../run-drawing/run-drawing.ts';
+import '../plot-figure/plot-tools.ts';
 import type { PartEvent } from '../run-editor/run-outline-events.ts';
 import { SessionController } from '../session-controller.ts';
 import { baseStyles } from '../styles/base.styles.ts';
+import { runTable } from './run-table.ts';
 
 /** No duct of a shop runs faster, so no speed is written wider [m/s]. */
 const WIDEST_SPEED = 40;
@@ -25,6 +27,10 @@ export class RunPanel extends LitElement {
       :host {
         display: block;
         min-inline-size: 0;
+      }
+
+      dc-run-drawing {
+        block-size: var(--dc-run-height, 22.5rem);
       }
     `,
   ];
@@ -45,7 +51,13 @@ export class RunPanel extends LitElement {
       .selection=${view.selection}
       .read=${view.read}
       @dc-part=${({ part }: PartEvent) => view.session.select(part)}
-    ></dc-run-drawing>`;
+    ></dc-run-drawing>
+      <dc-plot-tools
+        label="drawing of the run"
+        file="run-of-ducts"
+        .table=${() => runTable(view.sections, view.speedUnit)}
+        .picture=${() => this.renderRoot.querySelector('dc-run-drawing')?.picture}
+      ></dc-plot-tools>`;
   }
 }
 

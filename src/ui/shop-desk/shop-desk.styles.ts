@@ -9,7 +9,7 @@ export const shopDeskStyles = css`
   dc-notice-line,
   .sheet {
     display: block;
-    max-inline-size: 1640px;
+    max-inline-size: 102.5rem;
     margin-inline: auto;
     padding-inline: 32px;
   }
@@ -23,7 +23,7 @@ export const shopDeskStyles = css`
     outline-offset: -6px;
   }
 
-  @media (max-width: 599px) {
+  @media (max-width: 37.4375em) {
     dc-notice-line,
     .sheet {
       padding-inline: 16px;

@@ -33,21 +33,21 @@ export const shopListStyles = css`
     margin: 4px 0 0;
     color: var(--dc-ink-soft);
     font-size: var(--dc-small);
-    line-height: 18px;
+    line-height: 1.125rem;
   }
 
   .wrong {
     margin: 4px 0 0;
     padding-inline-start: 16px;
     font-size: var(--dc-small);
-    line-height: 18px;
+    line-height: 1.125rem;
   }
 
   .file {
-    display: inline-flex;
-    align-items: center;
+    display: inline-block;
     min-block-size: 44px;
     padding: 0 6px;
+    line-height: 2.75rem;
     font-size: var(--dc-small);
     cursor: pointer;
   }
@@ -95,7 +95,7 @@ export const shopListStyles = css`
     translate: 0 -2px;
   }
 
-  @media (max-width: 719px) {
+  @media (max-width: 44.9375em) {
     li {
       display: block;
     }

@@ -3,7 +3,7 @@ import { css } from 'lit';
 export const shopPageStyles = css`
   :host {
     display: block;
-    max-inline-size: 1640px;
+    max-inline-size: 102.5rem;
     margin-inline: auto;
     padding: 8px 32px 48px;
   }
@@ -19,7 +19,7 @@ export const shopPageStyles = css`
     margin: 0;
     font-size: var(--dc-text);
     font-weight: 600;
-    line-height: 20px;
+    line-height: 1.25rem;
   }
 
   .shops {
@@ -40,13 +40,13 @@ export const shopPageStyles = css`
 
   .work {
     display: grid;
-    grid-template-columns: minmax(420px, 1fr) minmax(720px, 784px);
+    grid-template-columns: minmax(26.25rem, 1fr) minmax(45rem, 49rem);
     grid-template-areas:
       'sentence sentence'
       'plot drops'
       'foot drops'
       'run drops';
-    grid-template-rows: auto 384px auto minmax(260px, 1fr);
+    grid-template-rows: auto 23.25rem auto 1fr;
     row-gap: 4px;
     column-gap: 40px;
   }
@@ -57,12 +57,11 @@ export const shopPageStyles = css`
 
   .sentence {
     grid-area: sentence;
-    max-inline-size: 76ch;
-    min-block-size: 72px;
-    margin: 4px 0 12px;
-    font-size: 28px;
+    min-block-size: 5.625rem;
+    margin: 4px 0 8px;
+    font-size: 1.5rem;
     font-weight: 500;
-    line-height: 36px;
+    line-height: 1.875rem;
     letter-spacing: -0.01em;
     text-wrap: pretty;
   }
@@ -81,8 +80,9 @@ export const shopPageStyles = css`
 
   /* As high as the rest of the first screen, however long the list of drops is. */
   dc-run-panel {
+    --dc-run-height: max(16.25rem, 100vh - 36.5rem, 1rem * var(--dc-run-rows, 12) + 4.25rem);
+
     grid-area: run;
-    max-block-size: max(260px, 100vh - 580px, 16px * var(--dc-run-rows, 12) + 68px);
   }
 
   .pictures {
@@ -104,7 +104,7 @@ export const shopPageStyles = css`
     border-block-start: 1px solid var(--dc-rule);
   }
 
-  @media (max-width: 1239px) {
+  @media (max-width: 77.4375em) {
     .work {
       display: block;
     }
@@ -114,12 +114,11 @@ export const shopPageStyles = css`
     }
 
     .sentence {
-      font-size: 26px;
-      line-height: 34px;
+      min-block-size: 0;
     }
 
     dc-plot-panel {
-      block-size: 380px;
+      block-size: 23.75rem;
     }
 
     dc-drops-panel {
@@ -131,13 +130,13 @@ export const shopPageStyles = css`
     }
 
     dc-run-panel {
-      block-size: max(360px, 22px * var(--dc-run-rows, 12) + 128px);
-      max-block-size: none;
+      --dc-run-height: max(22.5rem, 1.375rem * var(--dc-run-rows, 12) + 8rem);
+
       margin-block-start: 24px;
     }
   }
 
-  @media (max-width: 899px) {
+  @media (max-width: 56.1875em) {
     .product {
       display: none;
     }
@@ -147,7 +146,7 @@ export const shopPageStyles = css`
     }
   }
 
-  @media (max-width: 599px) {
+  @media (max-width: 37.4375em) {
     :host {
       padding: 0 16px 32px;
     }
@@ -169,19 +168,19 @@ export const shopPageStyles = css`
     }
 
     .sentence {
-      min-block-size: 66px;
-      margin: 0 0 4px;
-      font-size: 17px;
-      line-height: 22px;
+      min-block-size: 4.125rem;
+      margin: 0 0 10px;
+      font-size: 1.0625rem;
+      line-height: 1.375rem;
       letter-spacing: 0;
     }
 
     dc-plot-panel {
-      block-size: 200px;
+      block-size: 12.5rem;
     }
   }
 
-  @media (max-width: 599px) and (min-height: 600px) {
+  @media (max-width: 37.4375em) and (min-height: 37.5em) {
     .stage {
       position: sticky;
       inset-block-start: 0;

@@ -60,7 +60,7 @@ export class SpeedsPlot extends LitElement {
 
   protected override render(): TemplateResult {
     const { view } = this;
-    const { width } = this.#size;
+    const { width, scale } = this.#size;
     if (!view || view.rows.length === 0 || width < LEAST_WIDTH) return html`${nothing}`;
     const isWide = width >= WIDE;
     const names = Math.min(150, Math.round(0.34 * width));
@@ -77,8 +77,8 @@ export class SpeedsPlot extends LitElement {
         class="plot"
         role="img"
         aria-label=${this.label}
-        width=${width}
-        height=${height}
+        width=${scale * width}
+        height=${scale * height}
         viewBox="0 0 ${width} ${height}"
       >
         ${view.rows.map(({ drop }, i) =>
@@ -91,6 +91,7 @@ export class SpeedsPlot extends LitElement {
       </svg>
       <dc-plot-reader
         label="speed at each drop"
+        .scale=${scale}
         .readable=${() => readable(drawn, view)}
       ></dc-plot-reader>
     </div>`;

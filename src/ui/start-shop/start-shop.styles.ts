@@ -14,7 +14,7 @@ export const startShopStyles = css`
 
   .fields {
     display: grid;
-    grid-template-columns: repeat(auto-fit, minmax(min(220px, 100%), 1fr));
+    grid-template-columns: repeat(auto-fit, minmax(min(17.5rem, 100%), 1fr));
     gap: 12px 16px;
     align-items: start;
   }
@@ -41,8 +41,8 @@ export const startShopStyles = css`
   }
 
   fieldset input {
-    inline-size: 18px;
-    block-size: 18px;
+    inline-size: 1.125rem;
+    block-size: 1.125rem;
     margin: 0;
     accent-color: var(--dc-ink);
   }
@@ -50,7 +50,7 @@ export const startShopStyles = css`
   .small {
     color: var(--dc-ink-soft);
     font-size: var(--dc-small);
-    line-height: 20px;
+    line-height: 1.25rem;
   }
 
   .end {
@@ -58,6 +58,10 @@ export const startShopStyles = css`
     flex-wrap: wrap;
     align-items: center;
     gap: 8px 16px;
+  }
+
+  .back {
+    margin-inline-start: -6px;
   }
 
   .end .go {

@@ -90,7 +90,7 @@ export class StartShop extends LitElement {
         <button class="go" type="button" @click=${() => this.#open(start)}>
           <span>Open the shop</span>
         </button>
-        <slot name="cancel"></slot>
+        <div class="back"><slot name="cancel"></slot></div>
         ${this.problem === '' ? nothing : html`<p class="problem" role="alert">${this.problem}</p>`}
       </div>`;
   }

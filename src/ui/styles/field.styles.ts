@@ -13,7 +13,7 @@ export const fieldStyles = css`
   .field > label {
     color: var(--dc-ink-soft);
     font-size: var(--dc-small);
-    line-height: 18px;
+    line-height: 1.125rem;
   }
 
   .box {
@@ -44,7 +44,7 @@ export const fieldStyles = css`
     flex: 1;
     inline-size: 100%;
     min-inline-size: 0;
-    block-size: 42px;
+    min-block-size: 2.625rem;
     margin: 0;
     padding: 0 8px;
     border: 0;
@@ -79,7 +79,7 @@ export const fieldStyles = css`
   .problem {
     margin: 0;
     font-size: var(--dc-small);
-    line-height: 18px;
+    line-height: 1.125rem;
   }
 
   .hint {

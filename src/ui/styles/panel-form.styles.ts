@@ -25,20 +25,20 @@ export const panelFormStyles = css`
     margin: 0 0 4px;
     font-size: var(--dc-text);
     font-weight: 600;
-    line-height: 28px;
+    line-height: 1.75rem;
   }
 
   .fields {
     display: grid;
-    grid-template-columns: repeat(auto-fill, minmax(min(100%, 220px), 1fr));
+    grid-template-columns: repeat(auto-fill, minmax(min(100%, 13.75rem), 1fr));
     gap: 12px 24px;
     align-items: start;
-    max-inline-size: 1200px;
+    max-inline-size: 75rem;
   }
 
   .long {
     grid-column: 1 / -1;
-    max-inline-size: 464px;
+    max-inline-size: 29rem;
   }
 
   .about {
@@ -46,7 +46,7 @@ export const panelFormStyles = css`
     margin: 0 0 8px;
     color: var(--dc-ink-soft);
     font-size: var(--dc-small);
-    line-height: 18px;
+    line-height: 1.125rem;
   }
 
   button {

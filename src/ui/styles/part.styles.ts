@@ -19,16 +19,16 @@ export const partStyles = css`
 
   h2 {
     margin: 0;
-    font-size: 20px;
+    font-size: 1.25rem;
     font-weight: 600;
-    line-height: 28px;
+    line-height: 1.75rem;
   }
 
   .words {
     max-inline-size: 62ch;
-    min-block-size: 48px;
+    min-block-size: 3rem;
     margin: 4px 0 8px;
-    line-height: 24px;
+    line-height: 1.5rem;
     text-wrap: pretty;
   }
 `;

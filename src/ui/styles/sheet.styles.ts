@@ -5,14 +5,14 @@ import { css } from 'lit';
 export const sheetStyles = css`
   :host {
     display: block;
-    max-inline-size: 960px;
+    max-inline-size: 60rem;
   }
 
   h1 {
     margin: 8px 0 4px;
-    font-size: 28px;
+    font-size: 1.75rem;
     font-weight: 500;
-    line-height: 36px;
+    line-height: 2.25rem;
     letter-spacing: -0.01em;
   }
 

@@ -51,7 +51,7 @@ export class SuctionPlot extends LitElement {
 
   protected override render(): TemplateResult {
     const { steps } = this;
-    const { width } = this.#size;
+    const { width, scale } = this.#size;
     if (steps.length === 0 || width < LEAST_WIDTH) return html`${nothing}`;
     const columns = wayColumns(width);
     const names = steps.map(({ words }) => brokenLines(words, columns.names - GAP));
@@ -72,8 +72,8 @@ export class SuctionPlot extends LitElement {
         class="plot"
         role="img"
         aria-label=${this.label}
-        width=${width}
-        height=${height}
+        width=${scale * width}
+        height=${scale * height}
         viewBox="0 0 ${width} ${height}"
       >
         ${axisAt(path, this.unit)} ${headsAt(path, columns, width)}
@@ -88,6 +88,7 @@ export class SuctionPlot extends LitElement {
       </svg>
       <dc-plot-reader
         label="where the suction goes"
+        .scale=${scale}
         .readable=${() => readable(path, steps, this.unit)}
       ></dc-plot-reader>
     </div>`;

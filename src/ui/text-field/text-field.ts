@@ -27,7 +27,7 @@ export class TextField extends LitElement {
     css`
       textarea {
         inline-size: 100%;
-        min-block-size: 64px;
+        min-block-size: 4rem;
         padding: 8px;
         border: 1px solid var(--dc-rule-strong);
         border-radius: 2px;

@@ -24,6 +24,7 @@ export class TriedTable extends LitElement {
     css`
       :host {
         display: block;
+        container-type: inline-size;
         min-inline-size: 0;
       }
 

@@ -46,13 +46,13 @@ export class UnitSwitch extends LitElement {
       }
 
       input {
-        inline-size: 16px;
-        block-size: 16px;
+        inline-size: 1rem;
+        block-size: 1rem;
         margin: 0;
         accent-color: var(--dc-ink);
       }
 
-      @media (max-width: 599px) {
+      @media (max-width: 37.4375em) {
         legend {
           position: absolute;
           inline-size: 1px;

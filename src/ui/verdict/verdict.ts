@@ -24,6 +24,8 @@ export class VerdictMark extends LitElement {
 
       svg {
         flex: none;
+        inline-size: 1rem;
+        block-size: 1rem;
       }
 
       .word.settles,

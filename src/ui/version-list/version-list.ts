@@ -23,7 +23,7 @@ export class VersionList extends LitElement {
         display: block;
         margin-block: 4px 8px;
         font-size: var(--dc-small);
-        line-height: 20px;
+        line-height: 1.25rem;
       }
 
       ol {
@@ -61,7 +61,7 @@ export class VersionList extends LitElement {
         gap: 0 16px;
       }
 
-      @media (max-width: 719px) {
+      @media (max-width: 44.9375em) {
         li {
           grid-template-columns: minmax(0, 1fr);
           padding-block-end: 4px;

@@ -19,7 +19,7 @@ export class WordsKey extends LitElement {
         display: block;
         margin-block-start: 12px;
         font-size: var(--dc-small);
-        line-height: 18px;
+        line-height: 1.125rem;
       }
 
       dl {

@@ -26,4 +26,17 @@ describe('a picture as a file', () => {
       '<g fill="rgb(0, 0, 0)"><path d="M0,0L9,9"/><text x="4">5 &lt; 6 &amp; 7 cfm</text></g>',
     );
   });
+
+  it('writes a caption under the drawing, in lines no wider than it, on paper of its own', () => {
+    const captioned = pictureText(drawing, { ...frame, caption: 'Speeds in ft/min, all of them' });
+    const lines = [...captioned.matchAll(/<text x="0" y="(\d+)"[^>]*>([^<]*)</g)];
+    expect(lines.map(([, , line]) => line).join(' ')).toBe('Speeds in ft/min, all of them');
+    expect(lines.length).toBeGreaterThan(1);
+    const [height] = /(?<= height=")\d+/.exec(captioned) ?? [];
+    for (const [i, [, y, line = '']] of lines.entries()) {
+      expect(line.length).toBeLessThanOrEqual(15);
+      expect(Number(y)).toBeGreaterThan(i === 0 ? frame.height : Number(lines[i - 1]?.[1]) + 11);
+      expect(Number(y)).toBeLessThan(Number(height) - 16);
+    }
+  });
 });
