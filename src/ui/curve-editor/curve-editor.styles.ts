@@ -3,7 +3,7 @@ import { css } from 'lit';
 export const curveEditorStyles = css`
   :host {
     display: grid;
-    grid-template-columns: repeat(auto-fit, minmax(min(17.5rem, 100%), 1fr));
+    grid-template-columns: repeat(auto-fit, minmax(min(22rem, 100%), 1fr));
     gap: 16px 32px;
     align-items: start;
     max-inline-size: 60rem;
