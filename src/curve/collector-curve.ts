@@ -4,7 +4,9 @@
 import type { Air } from '../air/air.ts';
 import { type HermiteSpline, readSpline, slopeAt, valueAt } from '../math/hermite.ts';
 import { fanLawsFor } from './affinity.ts';
+import { arranged } from './arrangement.ts';
 import type { CollectorSpec } from './collector-spec.ts';
+import type { CurvePoint } from './curve-data.ts';
 import { enteredSpline } from './entered-spline.ts';
 import { blindingOf, cleanResistance, TEST_VISCOSITY } from './filter-resistance.ts';
 import { notNegative } from './guard.ts';
@@ -26,6 +28,8 @@ export interface CollectorCurve {
   readonly pressureScale: number;
   readonly quadratic: number;
   readonly linear: number;
+  /** The entered points as they stand, also those set aside; nothing is computed from them here. */
+  readonly points?: readonly CurvePoint[];
 }
 
 /**
@@ -107,6 +111,8 @@ export function producedPressure(curve: CollectorCurve, flow: number): number {
  * A filter of unknown resistance ('none') in the points is scaled along with them. A separator in
  * the points is taken to grow with the wheel; `separator` then takes nothing off.
  *
+ * All this is one unit; `arranged` puts several together.
+ *
  * @param spec - the collector of the shop
  * @param air - the air in the room
  * @returns the curve in closed form
@@ -123,7 +129,8 @@ export function collectorCurve(spec: CollectorSpec, air: Air): CollectorCurve {
       : notNegative('separator coefficient', separator.coefficient) *
         velocityPressureFactor(air.density, separator.diameter);
   const tested = curve.includes.filter ? cleanResistance(filter, TEST_VISCOSITY) : 0;
-  return {
+  const unit: CollectorCurve = {
+    points: curve.points,
     spline: enteredSpline(curve),
     flowScale: scale.flow,
     pressureScale: scale.pressure,
@@ -132,4 +139,5 @@ export function collectorCurve(spec: CollectorSpec, air: Air): CollectorCurve {
       blindingOf(filter) * cleanResistance(filter, air.viscosity) -
       (tested * scale.pressure) / scale.flow,
   };
+  return arranged(unit, spec.arrangement);
 }

@@ -7,6 +7,7 @@ import type { Air } from '../air/air.ts';
 import { valueAt } from '../math/hermite.ts';
 import { pchip } from '../math/pchip.ts';
 import { fanLawsFor } from './affinity.ts';
+import { unitCount, unitFlow } from './arrangement.ts';
 import type { CollectorSpec } from './collector-spec.ts';
 import type { CurveData } from './curve-data.ts';
 import { enteredSpline } from './entered-spline.ts';
@@ -21,10 +22,14 @@ export type UnknownPower = 'not entered' | 'no pressure at this flow';
 export type ShaftPower =
   | {
       readonly kind: 'known';
+      /** Of all motors together. */
       readonly power: number;
       /** False where the points that it rests on had to be continued. */
       readonly withinPoints: boolean;
-      /** Power over nameplate [-]; above 1 the motor is overloaded. Absent without a nameplate. */
+      /**
+       * Power of one motor over its nameplate [-]; above 1 it is overloaded. Absent without a
+       * nameplate.
+       */
       readonly load?: number;
     }
   | { readonly kind: 'unknown'; readonly reason: UnknownPower };
@@ -40,6 +45,9 @@ export type ShaftPower =
  * efficiency, with a filter in the points it is that of fan and filter together. A single
  * efficiency holds near the flow it was stated for and is a guess elsewhere.
  *
+ * Of several collectors alike each takes its share of the flow, or all of it in series; the powers
+ * add up, and each motor has the nameplate of the curve.
+ *
  * The nameplate is taken as it stands; a motor that is slowed by a drive can deliver less.
  *
  * @param spec - the collector of the shop
@@ -51,13 +59,14 @@ export type ShaftPower =
 export function shaftPower(spec: CollectorSpec, air: Air, flow: number): ShaftPower {
   const { curve } = spec;
   const scale = fanLawsFor(spec, air);
-  const testFlow = notNegative('flow', flow) / scale.flow;
+  const units = unitCount(spec.arrangement);
+  const testFlow = unitFlow(spec.arrangement, notNegative('flow', flow)) / scale.flow;
   const power = testPower(curve, testFlow);
   if (typeof power === 'string') return { kind: 'unknown', reason: power };
   const running = scale.power * power;
   return {
     kind: 'known',
-    power: running,
+    power: units * running,
     withinPoints: isBetween(testFlow, curve.power ?? usedPoints(curve)),
     ...(curve.nameplate === undefined
       ? {}
@@ -87,8 +96,7 @@ function through<Point extends { readonly flow: number }>(
   );
 }
 
+/** Readings to be smoothed may stand in any order. */
 function isBetween(flow: number, points: readonly { readonly flow: number }[]): boolean {
-  const first = points[0];
-  const last = points[points.length - 1];
-  return first !== undefined && last !== undefined && flow >= first.flow && flow <= last.flow;
+  return points.some((point) => point.flow <= flow) && points.some((point) => point.flow >= flow);
 }

@@ -1,19 +1,20 @@
-// The collector's curve as it is drawn: hollow points where the maker entered them, the spline
-// through them, and the unknown stretches before the first and beyond the last point.
+// The collector's curve as it is drawn: hollow points where the maker entered them, the line through
+// or between them, and the unknown stretches before the first and beyond the last point.
 // What is drawn is the suction left at the flange, so the operating point lies on this line.
 
 import { availableSlope, availableSuction, type CollectorCurve } from '../curve/collector-curve.ts';
+import { enteredPoints } from '../curve/entered-points.ts';
 import { bezierPath, type Knot } from './bezier-path.ts';
 import type { Place, PlotFrame } from './frame.ts';
 import { type Stroke, strokesAlong } from './obstacles.ts';
 
 /** Paths and marks of the collector's curve [px]. */
 export interface CollectorLine {
-  /** Through the entered points. */
+  /** Through the entered points, or smoothed between them. */
   readonly known: string;
   /** Outside them, along the end slopes. */
   readonly unknown: readonly string[];
-  /** Those that lie inside the frame. */
+  /** The used ones that lie inside the frame. */
   readonly points: readonly Place[];
   /** The line as an obstacle, and as something to label: first the known part, then all of it. */
   readonly strokes: { readonly known: readonly Stroke[]; readonly all: readonly Stroke[] };
@@ -38,7 +39,8 @@ export function collectorLine(curve: CollectorCurve, frame: PlotFrame): Collecto
   return {
     known: bezierPath(knots, frame),
     unknown: unknown.map((stretch) => bezierPath(stretch, frame)),
-    points: knots
+    points: enteredPoints(curve)
+      .filter(({ aside }) => !aside)
       .filter(({ flow, pressure }) => pressure >= 0 && flow <= frame.flowEnd)
       .map(({ flow, pressure }) => ({ x: frame.x(flow), y: frame.y(pressure) })),
     strokes: { known, all: [...known, ...unknown.flatMap((each) => strokesAlong(each, frame))] },
@@ -46,10 +48,11 @@ export function collectorLine(curve: CollectorCurve, frame: PlotFrame): Collecto
 }
 
 /**
- * The entered points carried to the present speed, wheel, density, separator and filter.
+ * The knots of the line, carried to the present speed, wheel, density, separator and filter. A line
+ * through the entered points has its knots there.
  *
  * @param curve - the collector as it runs now
- * @returns one knot for each entered point, by rising flow
+ * @returns one for each knot, by rising flow
  */
 export function enteredKnots(curve: CollectorCurve): Knot[] {
   return Array.from(curve.spline.x, (x) => knotAt(curve, x * curve.flowScale));

@@ -2,6 +2,7 @@
 // axes keep their scale while gates move.
 
 import { availableSuction, type CollectorCurve } from '../curve/collector-curve.ts';
+import { enteredPoints } from '../curve/entered-points.ts';
 import { freeFlow } from '../curve/free-flow.ts';
 import { enteredKnots } from './collector-line.ts';
 
@@ -29,9 +30,13 @@ const LEAST_PRESSURE = 1;
  */
 export function plotExtent(curve: CollectorCurve): PlotExtent {
   const knots = enteredKnots(curve);
+  const used = enteredPoints(curve).filter(({ aside }) => !aside);
   const last = knots[knots.length - 1]!.flow;
   const flow = Math.min(freeFlow(curve) || last, (1 + FURTHEST) * last);
-  const pressures = [availableSuction(curve, 0), ...knots.map((knot) => knot.pressure)];
+  const pressures = [
+    availableSuction(curve, 0),
+    ...[...knots, ...used].map(({ pressure }) => pressure),
+  ];
   return {
     flow: HEADROOM.flow * flow,
     pressure: HEADROOM.pressure * Math.max(LEAST_PRESSURE, ...pressures),

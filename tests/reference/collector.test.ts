@@ -1,4 +1,4 @@
-// Filter, speed and tap of a collector against worked and published figures. The figures, their
+// Filter, speed, arrangement and tap of a collector against worked and published figures. The figures, their
 // sources and tolerances stand in shared/checks-collector.json.
 
 import { describe, expect, it } from 'vitest';
@@ -28,6 +28,16 @@ interface SpeedCheck extends Check {
   readonly ducts: number;
   readonly filterResistance: number;
   readonly expectedFlow: number;
+}
+interface ArrangementCheck extends Check {
+  readonly arrangement: 'parallel' | 'series';
+  readonly count: number;
+  readonly shutOff: number;
+  readonly fall: number;
+  readonly ducts: number;
+  readonly expectedFlow: number;
+  readonly expectedPressure: number;
+  readonly pressureTolerance: number;
 }
 interface TapCheck extends Check {
   readonly density: number;
@@ -72,6 +82,25 @@ describe.each(rowsOf('speed') as SpeedCheck[])('$name ($source)', (row) => {
     expect(search.kind).toBe('found');
     const flow = search.kind === 'found' ? search.root : Number.NaN;
     expect(Math.abs(flow - row.expectedFlow)).toBeLessThanOrEqual(row.tolerance);
+  });
+});
+
+describe.each(rowsOf('arrangement') as ArrangementCheck[])('$name ($source)', (row) => {
+  const alike = { kind: row.arrangement, count: row.count };
+  // A parabola is a quadratic, so one smoothed piece is exact where 400 points are not.
+  const unit = { ...parabola(row.shutOff, row.fall), fit: { kind: 'smooth', pieces: 1 } } as const;
+  const curve = collectorCurve(
+    { curve: unit, filter: { kind: 'none' }, separator: { kind: 'none' }, arrangement: alike },
+    air,
+  );
+
+  it('meets the ducts at the worked flow and pressure', () => {
+    const spare = (flow: number) => availableSuction(curve, flow) - row.ducts * flow ** 2;
+    const search = findRoot(spare, 0, 0.6, 0);
+    const flow = search.kind === 'found' ? search.root : Number.NaN;
+    expect(Math.abs(flow - row.expectedFlow)).toBeLessThanOrEqual(row.tolerance);
+    const pressure = availableSuction(curve, flow);
+    expect(Math.abs(pressure - row.expectedPressure)).toBeLessThanOrEqual(row.pressureTolerance);
   });
 });
 

@@ -15,6 +15,18 @@ describe('the collector’s line', () => {
     expect(points[2]?.y).toBeCloseTo(frame.y(availableSuction(sampleCurve, 0.22)), 9);
   });
 
+  it('marks readings that it is smoothed between where they were taken, and none set aside', () => {
+    const points = [
+      { flow: 0.1, pressure: 2100 },
+      { flow: 0.1, pressure: 2000 },
+      { flow: 0.2, pressure: 1, aside: true },
+    ] as const;
+    const { points: shown } = collectorLine({ ...sampleCurve, points }, frame);
+    expect(shown).toHaveLength(2);
+    expect(shown[0]!.x).toBe(shown[1]!.x);
+    expect(shown[1]!.y).toBeGreaterThan(shown[0]!.y);
+  });
+
   it('is unknown beyond the last point, and before the first if that isn’t at no flow', () => {
     expect(collectorLine(sampleCurve, frame).unknown).toHaveLength(1);
     const late = { ...sampleCurve, spline: pchip([0.1, 0.3], [2000, 1500]) };
