@@ -9,6 +9,7 @@ import { checkGateSets } from './opening/check-gate-sets.ts';
 import { checkIds } from './opening/check-ids.ts';
 import { checkJoins } from './opening/check-joins.ts';
 import { checkLosses } from './opening/check-losses.ts';
+import { checkPurchase } from './opening/check-purchase.ts';
 import { checkTables } from './opening/check-tables.ts';
 import { checkTree } from './opening/check-tree.ts';
 import { issueProblems } from './opening/issue-problems.ts';
@@ -70,6 +71,7 @@ export function checkShop(shop: Shop): Problem[] {
     ...checkJoins(shop, tree),
     ...checkGateSets(shop),
     ...checkTables(shop),
+    ...checkPurchase(shop),
     ...checkLosses(shop, tree),
   ];
   return problems.length > 0 ? problems : checkFreeEnds(shop, tree);

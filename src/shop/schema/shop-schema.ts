@@ -6,6 +6,7 @@ import { collectorSchema } from './collector-schema.ts';
 import { dropSchema } from './drop-schema.ts';
 import type { Immutable } from './immutable.ts';
 import { numberFrom } from './number.ts';
+import { purchaseSchema } from './purchase-schema.ts';
 import { sectionSchema } from './section-schema.ts';
 import { idOf, nameOf, note } from './text.ts';
 import { inWords, z } from './zod.ts';
@@ -79,6 +80,7 @@ export const shopSchema = z
       .register(inWords, {
         description: 'Gate sets that are saved by name; an empty list if there are none.',
       }),
+    purchase: z.exactOptional(purchaseSchema),
   })
   .register(inWords, {
     id: 'shop',

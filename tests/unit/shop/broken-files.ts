@@ -274,6 +274,16 @@ const wrongTogether: readonly BrokenFile[] = [
   broken('an unknown drop in a set', 'gateSets[0].open[1] (gate set "both")', '"saw"', (shop) => {
     shop.gateSets[0].open[1] = 'sow';
   }),
+  broken('a price of one item twice', 'purchase.prices[1].item', 'second', (shop) => {
+    const price = { item: 'gate-100mm', price: 20 };
+    shop.purchase = { prices: [price, price] };
+  }),
+  broken('a stock length of no family', 'purchase.stockLengths[0].family', 'spiral', (shop) => {
+    shop.purchase = { stockLengths: [{ family: 'galvanized-spiral', length: 3 }] };
+  }),
+  broken('a currency by its sign', 'purchase.currency', 'three capital', (shop) => {
+    shop.purchase = { currency: '€' };
+  }),
   broken('a drop twice in a set', 'gateSets[0].open[1] (gate set "both")', 'second', (shop) => {
     shop.gateSets[0].open[1] = 'planer';
   }),
