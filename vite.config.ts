@@ -4,6 +4,7 @@ import { playwright } from '@vitest/browser-playwright';
 import { join } from 'node:path';
 import { defineConfig } from 'vitest/config';
 import { policyHeaders } from './build/policy-headers.ts';
+import { serviceWorker } from './build/service-worker.ts';
 import { chromiumArguments, findChromium } from './tests/setup/find-chromium.ts';
 import { openWcTesting } from './tests/setup/open-wc-testing.ts';
 import { tallyReporter } from './tests/setup/tally-reporter.ts';
@@ -16,6 +17,7 @@ export default defineConfig({
   root: at('src'),
   base: './',
   cacheDir: at('.cache/vite'),
+  plugins: [serviceWorker()],
   resolve: { alias: { 'd3-color': at('build/no-colours.ts') } },
   server: { fs: { allow: [repository] } },
   build: {

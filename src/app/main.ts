@@ -23,3 +23,10 @@ const desk = document.createElement('dc-shop-desk');
 desk.shelf = shelf;
 desk.kept = kept;
 document.body.append(desk);
+
+// Once the page has come to rest: it must not wait for what it may need another time.
+if (import.meta.env.PROD) {
+  const begin = () => void import('./offline.ts').then(({ keepOffline }) => keepOffline(shelf));
+  if (document.readyState === 'complete') begin();
+  else addEventListener('load', begin);
+}
