@@ -23,7 +23,7 @@ describe('the editor of a curve', () => {
       .fill('100 mm');
     await userEvent.keyboard('{Enter}');
     await page.getByRole('checkbox', { name: 'its separator' }).click();
-    await page.getByRole('combobox', { name: 'The pressures are' }).selectOptions('total');
+    await page.getByRole('radio', { name: /^total suction/ }).click();
     await page.getByRole('textbox', { name: 'The points hold in air of' }).fill('1.1 kg/m³');
     await userEvent.keyboard('{Enter}');
     expect(events.map((event) => event.curve)).toEqual([

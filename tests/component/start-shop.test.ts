@@ -82,7 +82,7 @@ describe('the start of a shop', () => {
     ] as const) {
       await type(name, words);
     }
-    await page.getByRole('combobox', { name: 'The pressures are' }).selectOptions('tap');
+    await page.getByRole('radio', { name: /at a tap/ }).click();
     await page.getByRole('checkbox', { name: 'its clean filter' }).click();
     await button('Open the shop').click();
     const { curve } = events[0]!.shop.collector;

@@ -18,6 +18,7 @@ import { formatQuantity } from '../../units/format.ts';
 import type { Quantity, UnitSystem } from '../../units/quantity.ts';
 import type { ChoiceEvent } from '../choice-field/choice-event.ts';
 import '../choice-field/choice-field.ts';
+import type { CurveEffect } from '../curve-editor/curve-editor.ts';
 import '../curve-editor/curve-editor.ts';
 import type { CurveEvent } from '../curve-editor/curve-event.ts';
 import '../effect-line/effect-line.ts';
@@ -45,6 +46,10 @@ export class CollectorPanel extends LitElement {
     session,
     collector: session.shop.value.collector,
     units: session.units.value,
+    effect: {
+      available: session.model.value.curve,
+      point: session.report.value.operatingPoint ?? undefined,
+    },
   }));
 
   readonly #examples = exampleCurves();
@@ -52,13 +57,13 @@ export class CollectorPanel extends LitElement {
   protected override render(): TemplateResult {
     const view = this.#session.value;
     if (!view) return html`${nothing}`;
-    const { session, collector, units } = view;
+    const { session, collector, units, effect } = view;
     return html`<dc-effect-line></dc-effect-line>
-      ${this.#curve(session, collector.curve, units)} ${this.#running(session, collector, units)}
+      ${this.#curve(session, collector.curve, units, effect)} ${this.#running(session, collector, units)}
       ${this.#filter(session, collector, units)} ${this.#separator(session, collector, units)}`;
   }
 
-  #curve(session: Session, curve: Curve, units: UnitSystem): TemplateResult {
+  #curve(session: Session, curve: Curve, units: UnitSystem, effect: CurveEffect): TemplateResult {
     const example = this.#examples.find(({ id }) => id === curve.id);
     const choices = this.#examples.map(({ id, name }) => ({ value: id ?? name, words: name }));
     const own = { value: OWN, words: curve.name };
@@ -80,8 +85,9 @@ export class CollectorPanel extends LitElement {
       <dc-curve-editor
         .curve=${curve}
         .units=${units}
+        .effect=${effect}
         @dc-curve=${(event: CurveEvent) =>
-          session.edit(replaceCurve(editedCurve(curve, event.curve)))}
+          session.edit(replaceCurve(editedCurve(curve, event.curve)), event.mergeKey)}
       ></dc-curve-editor>
     </div>`;
   }

@@ -1,12 +1,25 @@
-// A collector's curve as it is typed: its name, its points, and what these points mean.
+// A collector's curve as it is entered: the plot in which its points can be moved, the same points as a
+// table, its name, and what the pressures mean.
 
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
+import type { CollectorCurve } from '../../curve/collector-curve.ts';
+import { availableSuction } from '../../curve/collector-curve.ts';
+import { enteredSpline } from '../../curve/entered-spline.ts';
+import { usedPoints } from '../../curve/used-points.ts';
+import { valueAt } from '../../math/hermite.ts';
+import { curveTable } from '../../plot/curve-reading.ts';
+import type { EnteredCurve } from '../../plot/curve-plot.ts';
+import type { FlowPoint } from '../../plot/moving-plot.ts';
 import type { Curve } from '../../shop/schema/curve-schema.ts';
+import { gapWords } from '../../state/collector/gap-words.ts';
 import type { UnitSystem } from '../../units/quantity.ts';
+import '../basis-choice/basis-choice.ts';
 import type { ChoiceEvent } from '../choice-field/choice-event.ts';
-import '../choice-field/choice-field.ts';
+import '../curve-plot/curve-plot.ts';
+import type { PointMoveEvent } from '../curve-plot/point-move-event.ts';
+import '../plot-figure/plot-tools.ts';
 import '../points-table/points-table.ts';
 import type { PointsEvent } from '../points-table/points-event.ts';
 import type { QuantityEvent } from '../quantity-field/quantity-event.ts';
@@ -17,11 +30,16 @@ import type { TextEvent } from '../text-field/text-event.ts';
 import '../text-field/text-field.ts';
 import { curveEditorStyles } from './curve-editor.styles.ts';
 import { CurveEvent } from './curve-event.ts';
-import { BASIS_WORDS, basisWords } from './curve-words.ts';
+import { basisWords } from './curve-words.ts';
 
-const BASES = BASIS_WORDS.map(({ kind, choice }) => ({ value: kind, words: choice }));
 /** Inside diameter of the pipe with the tap, until it is said: 6 in. [m]. */
 const USUAL_TAP = 0.1524;
+
+/** What the curve comes to in the shop. */
+export interface CurveEffect {
+  readonly available: CollectorCurve;
+  readonly point: FlowPoint | undefined;
+}
 
 /**
  * @element dc-curve-editor
@@ -35,46 +53,87 @@ export class CurveEditor extends LitElement {
 
   @property({ attribute: false }) units: UnitSystem = 'us';
 
+  /** What it comes to; undefined where there is no shop yet. */
+  @property({ attribute: false }) effect: CurveEffect | undefined;
+
   protected override render(): TemplateResult {
     const { curve, units } = this;
     if (!curve) return html`${nothing}`;
     const words = basisWords(curve.basis.kind);
-    return html`<dc-points-table
-        .points=${curve.points}
-        .units=${units}
-        .pressure=${words.column}
-        .fit=${curve.fit?.kind ?? 'through'}
-        @dc-points=${(event: PointsEvent) => this.#onPoints(event)}
-      ></dc-points-table>
-      <div class="meaning">
-        <dc-text-field
-          label="Name of the collector"
-          .value=${curve.name}
-          @dc-text=${(event: TextEvent) => this.#onName(event)}
-        ></dc-text-field>
-        <dc-choice-field
-          label="The pressures are"
-          .choices=${BASES}
-          .value=${curve.basis.kind}
-          .hint=${words.explanation}
-          @dc-choice=${(event: ChoiceEvent) => this.#onBasis(event)}
-        ></dc-choice-field>
-        ${curve.basis.kind === 'tap' ? this.#tap(curve.basis.diameter) : nothing}
-        <fieldset>
-          <legend>Taken with, so that it is not taken off again</legend>
-          ${this.#part('filter', 'its clean filter')}${this.#part('separator', 'its separator')}
-        </fieldset>
-        <dc-quantity-field
-          label="The points hold in air of"
-          quantity="density"
+    return html`${this.#plot(curve, words.column)}
+      <div class="entries">
+        <dc-points-table
+          .points=${curve.points}
           .units=${units}
-          .value=${curve.density}
-          .low=${0.01}
-          .high=${2000}
-          hint="Charts are mostly for 1.2 kg/m³, 0.075 lb/ft³."
-          @dc-quantity=${(event: QuantityEvent) => this.#onAmount(event, (density) => ({ density }))}
-        ></dc-quantity-field>
+          .pressure=${words.column}
+          .fit=${curve.fit?.kind ?? 'through'}
+          @dc-points=${(event: PointsEvent) => this.#onPoints(event)}
+        ></dc-points-table>
+        <div class="meaning">
+          <dc-text-field
+            label="Name of the collector"
+            .value=${curve.name}
+            @dc-text=${(event: TextEvent) => this.#onName(event)}
+          ></dc-text-field>
+          <dc-basis-choice
+            .value=${curve.basis.kind}
+            @dc-choice=${(event: ChoiceEvent) => this.#onBasis(event)}
+          ></dc-basis-choice>
+          ${curve.basis.kind === 'tap' ? this.#tap(curve.basis.diameter) : nothing}
+          <fieldset>
+            <legend>Taken with, so that it is not taken off again</legend>
+            ${this.#part('filter', 'its clean filter')}${this.#part('separator', 'its separator')}
+          </fieldset>
+          <dc-quantity-field
+            label="The points hold in air of"
+            quantity="density"
+            .units=${units}
+            .value=${curve.density}
+            .low=${0.01}
+            .high=${2000}
+            hint="Charts are mostly for 1.2 kg/m³, 0.075 lb/ft³."
+            @dc-quantity=${(event: QuantityEvent) =>
+              this.#onAmount(event, (density) => ({ density }))}
+          ></dc-quantity-field>
+        </div>
       </div>`;
+  }
+
+  #plot(curve: Curve, pressure: string): TemplateResult {
+    if (usedPoints(curve).length < 2) return html`${nothing}`;
+    const { units, effect } = this;
+    const entered: EnteredCurve = {
+      points: curve.points,
+      entered: enteredSpline(curve),
+      available: effect?.available,
+      point: effect?.point,
+    };
+    const point = effect?.point;
+    const end = 1.1 * Math.max(...curve.points.map(({ flow }) => flow), point?.flow ?? 0);
+    return html`<div class="plot">
+      <dc-curve-plot
+        .curve=${entered}
+        .units=${units}
+        .pressure=${pressure}
+        @dc-point-move=${(event: PointMoveEvent) => this.#onMove(event)}
+      ></dc-curve-plot>
+      ${effect && point ? html`<p class="gap">${this.#gap(entered, effect.available, point)}</p>` : nothing}
+      <dc-plot-tools
+        label="collector’s curve"
+        file="collector-curve"
+        .table=${() => curveTable(entered, end, units)}
+        .picture=${() => this.renderRoot.querySelector('dc-curve-plot')?.picture}
+      ></dc-plot-tools>
+    </div>`;
+  }
+
+  #gap({ entered }: EnteredCurve, available: CollectorCurve, { flow }: FlowPoint): string {
+    const facts = {
+      flow,
+      entered: valueAt(entered, flow),
+      available: availableSuction(available, flow),
+    };
+    return this.curve ? gapWords(facts, this.curve.basis, this.units) : '';
   }
 
   #tap(diameter: number): TemplateResult {
@@ -105,6 +164,12 @@ export class CurveEditor extends LitElement {
     this.#send({ points: event.points });
   }
 
+  #onMove({ index, point, run }: PointMoveEvent): void {
+    const { curve } = this;
+    if (!curve) return;
+    this.#send({ points: curve.points.with(index, point) }, `point ${index} ${run}`);
+  }
+
   #onName(event: TextEvent): void {
     event.stopPropagation();
     if (event.value !== undefined) this.#send({ name: event.value });
@@ -130,8 +195,8 @@ export class CurveEditor extends LitElement {
     if (this.curve) this.#send({ includes: { ...this.curve.includes, [part]: checked } });
   }
 
-  #send(changes: Partial<Curve>): void {
-    if (this.curve) this.dispatchEvent(new CurveEvent({ ...this.curve, ...changes }));
+  #send(changes: Partial<Curve>, mergeKey?: string): void {
+    if (this.curve) this.dispatchEvent(new CurveEvent({ ...this.curve, ...changes }, mergeKey));
   }
 }
 

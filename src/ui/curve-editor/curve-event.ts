@@ -7,10 +7,13 @@ export class CurveEvent extends DcEvent {
   static readonly type = 'dc-curve';
 
   readonly curve: Curve;
+  /** Changes that follow one another with the same key are one step to undo. */
+  readonly mergeKey: string | undefined;
 
-  constructor(curve: Curve) {
+  constructor(curve: Curve, mergeKey?: string) {
     super(CurveEvent.type);
     this.curve = curve;
+    this.mergeKey = mergeKey;
   }
 }
 

@@ -16,20 +16,22 @@ export const BASIS_WORDS: readonly BasisWords[] = [
     kind: 'fan-static',
     choice: 'fan static pressure, as a chart rates it',
     column: 'Fan static pressure',
-    explanation: 'What a maker’s chart mostly shows.',
+    explanation:
+      'What a maker’s chart mostly shows: inlet open to the room, pressure read behind the fan.',
   },
   {
     kind: 'tap',
     choice: 'suction read at a tap in the inlet pipe',
     column: 'Suction at the tap',
     explanation:
-      'Read with a manometer at a hole in the pipe wall. The velocity pressure in that pipe is taken off.',
+      'Read at a hole in the pipe’s wall. One velocity pressure of that pipe is taken off: the ducts don’t get it.',
   },
   {
     kind: 'total',
     choice: 'total suction at the inlet',
     column: 'Total suction',
-    explanation: 'What is left for the ducts; used as it stands.',
+    explanation:
+      'Read with a tube that faces the air. What is left for the ducts; used as it stands.',
   },
 ];
 

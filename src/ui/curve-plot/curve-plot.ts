@@ -1,0 +1,318 @@
+// The plot in which a collector's curve is entered. Its marks are the points of the table beside it and
+// can be moved by pointer, finger and keys; the line follows in the same frame. Axes stay put while a
+// point is moved. (A little over 200 lines: the ways to move a mark belong to one element.)
+
+import { html, LitElement, nothing, svg, type SVGTemplateResult, type TemplateResult } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { guard } from 'lit/directives/guard.js';
+import {
+  type CurvePlotParts,
+  curvePlot,
+  type CurveRule,
+  curveRule,
+  type EnteredCurve,
+  movedPoint,
+} from '../../plot/curve-plot.ts';
+import { curveReading } from '../../plot/curve-reading.ts';
+import type { CurvePoint } from '../../curve/curve-data.ts';
+import { formatQuantity } from '../../units/format.ts';
+import { toDisplay, type UnitSystem } from '../../units/quantity.ts';
+import { lastDigit } from '../../units/rounding.ts';
+import { movedBy } from '../moved-by.ts';
+import '../plot-figure/plot-reader.ts';
+import { SizeController } from '../size-controller.ts';
+import { baseStyles } from '../styles/base.styles.ts';
+import { curvePlotStyles } from './curve-plot.styles.ts';
+import { PointMoveEvent } from './point-move-event.ts';
+import { COARSE, KEY_STEPS, pointSteps } from './point-steps.ts';
+
+/** Without it there is no room for axes [px]. */
+const LEAST_SIZE = 120;
+/** A hand that moves less has only touched [px]. */
+const TOUCH_ROOM = 3;
+
+/** A point in the hand, or under a run of keys. */
+interface Hold {
+  readonly index: number;
+  readonly run: number;
+  /** As it was. */
+  readonly start: CurvePoint;
+  /** Of the hand; undefined under keys. */
+  readonly pointer: number | undefined;
+  /** From the hand to the mark [px]. */
+  readonly offset: { readonly x: number; readonly y: number };
+  readonly from: { readonly x: number; readonly y: number };
+  readonly moved: boolean;
+}
+
+/**
+ * Arrows move the focused point by a fine step, with Shift by ten; Page keys by ten up and down.
+ * Escape puts it back to where the hand or the run of keys took it up.
+ *
+ * @element dc-curve-plot
+ * @fires dc-point-move - a point was moved
+ */
+@customElement('dc-curve-plot')
+export class CurvePlot extends LitElement {
+  static override styles = [baseStyles, curvePlotStyles];
+
+  @property({ attribute: false }) curve: EnteredCurve | undefined;
+  @property({ attribute: false }) units: UnitSystem = 'us';
+  /** What the pressures are. */
+  @property() pressure = 'pressure';
+
+  @state() private hold: Hold | undefined;
+
+  readonly #size = new SizeController(this);
+  #rule: CurveRule | undefined;
+  #ruledFor: readonly unknown[] = [];
+  #runs = 0;
+
+  /** The picture, to be saved. */
+  get picture(): SVGSVGElement | null {
+    return this.renderRoot.querySelector<SVGSVGElement>('svg.plot');
+  }
+
+  protected override render(): TemplateResult {
+    const { curve } = this;
+    const { width, height } = this.#size;
+    if (!curve || width < LEAST_SIZE || height < LEAST_SIZE) return html`${nothing}`;
+    const rule = this.#ruleFor(curve);
+    const parts = curvePlot(curve, rule);
+    return html`<svg class="plot" role="img" aria-label=${this.#words(curve)}>
+        <clipPath id="frame">${frameBox(rule)}</clipPath>
+        ${guard([rule, this.pressure], () => axesAt(rule, this.pressure))}
+        <g clip-path="url(#frame)">${linesAt(parts)}</g>
+        ${this.#gap(parts)}
+        ${parts.marks.map((mark, i) => markAt(mark, this.hold?.index === i))}
+      </svg>
+      <dc-plot-reader
+        label="the collector’s curve"
+        .readable=${() => curveReading(curve, rule, this.units)}
+      ></dc-plot-reader>
+      ${parts.marks.map((mark, i) => this.#handle(curve.points[i]!, mark, i, rule))}`;
+  }
+
+  #words({ points, available }: EnteredCurve): string {
+    const used = points.filter(({ aside }) => !aside).length;
+    const aside = points.length - used;
+    return `The collector’s curve through ${used} points${aside > 0 ? `, ${aside} set aside` : ''}${
+      available ? ', as entered and as the ducts get it' : ''
+    }`;
+  }
+
+  /** Axes are ruled anew for another size or unit, and for other points once none is held. */
+  #ruleFor(curve: EnteredCurve): CurveRule {
+    const { width, height } = this.#size;
+    const wanted = [width, height, this.units, this.hold ? this.#ruledFor[3] : curve];
+    if (this.#rule && wanted.every((value, i) => value === this.#ruledFor[i])) return this.#rule;
+    this.#ruledFor = wanted;
+    this.#rule = curveRule(curve, this.units, { width, height });
+    return this.#rule;
+  }
+
+  #gap({ gap, point }: CurvePlotParts): SVGTemplateResult {
+    const mark = point && svg`<circle class="point" cx=${point.x} cy=${point.y} r="6" />`;
+    if (!gap) return svg`${mark ?? nothing}`;
+    const { entered, available } = gap;
+    const sign = gap.difference >= 0 ? '−' : '+';
+    const size = formatQuantity('pressure', this.units, Math.abs(gap.difference)).text;
+    return svg`<path class="gap" d="M${entered.x},${entered.y}V${available.y}" />
+      ${mark ?? nothing}
+      <text class="gap-text over-grid" x=${entered.x + 8} y=${(entered.y + available.y) / 2 + 4}
+        >${sign}${size}</text>`;
+  }
+
+  #handle(
+    point: CurvePoint,
+    { x, y }: { readonly x: number; readonly y: number },
+    index: number,
+    { frame }: CurveRule,
+  ): TemplateResult {
+    const shown = (pressure: number) =>
+      Math.round(1000 * toDisplay('pressure', this.units, pressure)) / 1000;
+    return html`<div
+      class="handle"
+      role="slider"
+      tabindex="0"
+      aria-label="Point ${index + 1} of the curve"
+      aria-valuemin="0"
+      aria-valuemax=${shown(frame.pressureEnd)}
+      aria-valuenow=${shown(point.pressure)}
+      aria-valuetext=${spoken(point, this.units)}
+      ${movedBy(`translate(${Math.round(10 * x) / 10}px,${Math.round(10 * y) / 10}px)`)}
+      @keydown=${(event: KeyboardEvent) => this.#onKey(event, index)}
+      @blur=${() => this.#onBlur(index)}
+      @pointerdown=${(event: PointerEvent) => this.#onDown(event)}
+      @pointermove=${(event: PointerEvent) => this.#onMove(event)}
+      @pointerup=${(event: PointerEvent) => this.#onUp(event)}
+      @pointercancel=${(event: PointerEvent) => this.#onLost(event)}
+      @lostpointercapture=${(event: PointerEvent) => this.#onLost(event)}
+    ></div>`;
+  }
+
+  /** Marks may lie within one another's reach; the nearest to the hand is taken. */
+  #onDown(event: PointerEvent): void {
+    const { curve } = this;
+    const rule = this.#rule;
+    if (event.button !== 0 || !curve || !rule || this.hold?.pointer !== undefined) return;
+    const at = this.#placeOf(event);
+    const marks = curve.points.map(({ flow, pressure }) => ({
+      x: rule.frame.x(flow),
+      y: rule.frame.y(pressure),
+    }));
+    const away = marks.map((mark) => Math.hypot(mark.x - at.x, mark.y - at.y));
+    const index = away.indexOf(Math.min(...away));
+    const mark = marks[index]!;
+    (event.currentTarget as HTMLElement).setPointerCapture(event.pointerId);
+    this.hold = {
+      index,
+      run: ++this.#runs,
+      start: curve.points[index]!,
+      pointer: event.pointerId,
+      offset: { x: mark.x - at.x, y: mark.y - at.y },
+      from: at,
+      moved: false,
+    };
+  }
+
+  #onMove(event: PointerEvent): void {
+    const { hold } = this;
+    const frame = this.#rule?.frame;
+    if (!hold || !frame || hold.pointer !== event.pointerId) return;
+    const at = this.#placeOf(event);
+    if (!hold.moved && Math.hypot(at.x - hold.from.x, at.y - hold.from.y) < TOUCH_ROOM) return;
+    if (!hold.moved) this.hold = { ...hold, moved: true };
+    const { inner, flowEnd, pressureEnd } = frame;
+    const across = (at.x + hold.offset.x - inner.left) / (inner.right - inner.left);
+    const up = (inner.bottom - at.y - hold.offset.y) / (inner.bottom - inner.top);
+    this.#move(hold, { flow: across * flowEnd, pressure: up * pressureEnd });
+  }
+
+  #onUp(event: PointerEvent): void {
+    if (this.hold?.pointer === event.pointerId) this.hold = undefined;
+  }
+
+  /** The page has taken the finger away, to scroll with it or otherwise. */
+  #onLost(event: PointerEvent): void {
+    if (this.hold?.pointer === event.pointerId) this.#putBack();
+  }
+
+  #onBlur(index: number): void {
+    if (this.hold?.index === index && this.hold.pointer === undefined) this.hold = undefined;
+  }
+
+  #onKey(event: KeyboardEvent, index: number): void {
+    const { curve } = this;
+    const frame = this.#rule?.frame;
+    const point = curve?.points[index];
+    if (event.key === 'Escape' && this.hold) {
+      event.preventDefault();
+      event.stopPropagation();
+      this.#putBack();
+      return;
+    }
+    const direction = KEY_STEPS[event.key];
+    if (!direction || !point || !frame || event.altKey || event.ctrlKey || event.metaKey) return;
+    event.preventDefault();
+    if (this.hold?.index !== index) {
+      const nowhere = { x: 0, y: 0 };
+      this.hold = {
+        index,
+        run: ++this.#runs,
+        start: point,
+        pointer: undefined,
+        offset: nowhere,
+        from: nowhere,
+        moved: true,
+      };
+    }
+    const steps = pointSteps(this.units, { flow: frame.flowEnd, pressure: frame.pressureEnd });
+    const times = event.shiftKey && Math.abs(direction[0] + direction[1]) === 1 ? COARSE : 1;
+    this.#move(this.hold, {
+      flow: point.flow + times * direction[0] * steps.flow,
+      pressure: point.pressure + times * direction[1] * steps.pressure,
+    });
+  }
+
+  #putBack(): void {
+    const { hold } = this;
+    this.hold = undefined;
+    if (hold?.moved) this.dispatchEvent(new PointMoveEvent(hold.index, hold.start, hold.run));
+  }
+
+  #move(hold: Hold, wanted: { readonly flow: number; readonly pressure: number }): void {
+    const { curve, units } = this;
+    const frame = this.#rule?.frame;
+    if (!curve || !frame) return;
+    const point = movedPoint(
+      curve.points,
+      hold.index,
+      wanted,
+      { flow: frame.flowEnd, pressure: frame.pressureEnd },
+      { flow: lastDigit('flow', units), pressure: lastDigit('pressure', units) },
+    );
+    const now = curve.points[hold.index]!;
+    if (point.flow === now.flow && point.pressure === now.pressure) return;
+    this.dispatchEvent(new PointMoveEvent(hold.index, point, hold.run));
+  }
+
+  #placeOf(event: PointerEvent): { readonly x: number; readonly y: number } {
+    const box = this.getBoundingClientRect();
+    return { x: event.clientX - box.left, y: event.clientY - box.top };
+  }
+}
+
+function spoken({ flow, pressure, aside }: CurvePoint, units: UnitSystem): string {
+  const text = [formatQuantity('flow', units, flow), formatQuantity('pressure', units, pressure)];
+  return `${text.map((each) => each.text).join(', ')}${aside ? ', set aside' : ''}`;
+}
+
+function frameBox({ frame }: CurveRule): SVGTemplateResult {
+  const { left, right, top, bottom } = frame.inner;
+  return svg`<rect x=${left} y=${top} width=${right - left} height=${bottom - top} />`;
+}
+
+function axesAt({ frame, flow, pressure }: CurveRule, name: string): SVGTemplateResult {
+  const { left, right, top, bottom } = frame.inner;
+  return svg`${pressure.ticks.map(
+    ({
+      value,
+      label,
+    }) => svg`<line class="grid" x1=${left} x2=${right} y1=${frame.y(value)} y2=${frame.y(value)} />
+      <text class="tick-y" x=${left - 6} y=${frame.y(value)}>${label}</text>`,
+  )}
+  ${flow.ticks.map(
+    ({
+      value,
+      label,
+    }) => svg`<line class="axis" x1=${frame.x(value)} x2=${frame.x(value)} y1=${bottom} y2=${bottom + 4} />
+      <text class="tick-x" x=${frame.x(value)} y=${bottom + 17}>${label}</text>`,
+  )}
+  <line class="axis" x1=${left} x2=${left} y1=${top} y2=${bottom} />
+  <line class="axis" x1=${left} x2=${right} y1=${bottom} y2=${bottom} />
+  <text x="2" y="13">${name.toLowerCase()}, ${pressure.unit}</text>
+  <text class="title-x" x=${right} y=${bottom + 35}>air flow, ${flow.unit}</text>`;
+}
+
+function linesAt({ entered, unknown, available }: CurvePlotParts): SVGTemplateResult {
+  const kind = available === '' ? 'entered alone' : 'entered';
+  return svg`${unknown.map((path) => svg`<path class="${kind} unknown" d=${path} />`)}
+    <path class=${kind} d=${entered} />
+    ${available === '' ? nothing : svg`<path class="line" d=${available} />`}`;
+}
+
+/** Hollow where it is used; a cross, and so another shape, where it is set aside. */
+function markAt(
+  { x, y, isAside }: CurvePlotParts['marks'][number],
+  isHeld: boolean,
+): SVGTemplateResult {
+  if (isAside) return svg`<path class="cross" d="M${x - 5},${y - 5}l10,10m0,-10l-10,10" />`;
+  return svg`<circle class=${isHeld ? 'mark held' : 'mark'} cx=${x} cy=${y} r="5.5" />`;
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'dc-curve-plot': CurvePlot;
+  }
+}
