@@ -56,6 +56,8 @@ export interface CurvePlotParts {
   readonly available: string;
   readonly point: Place | undefined;
   readonly gap: CurveGap | undefined;
+  /** Middles of the two lines' labels, which begin there; undefined where there is one line. */
+  readonly labels: { readonly entered: Place; readonly available: Place } | undefined;
 }
 
 const MARGIN = { left: 44, right: 14, top: 24, bottom: 40 };
@@ -65,6 +67,9 @@ const FURTHEST = 1.3;
 const TICK_SPACING = { across: 100, down: 56 };
 /** Two lines closer than this at the operating point count as one [px]. */
 const SAME = 1.5;
+/** Where the lines' labels begin, over the width [-], and how far from the line their middle is [px]. */
+const LABEL_AT = 0.05;
+const LABEL_ROOM = 16;
 
 /**
  * Rules the axes, with room to move points outward.
@@ -124,6 +129,7 @@ export function curvePlot(curve: EnteredCurve, { frame }: CurveRule): CurvePlotP
     available: differs ? bezierPath(availableKnots(available, frame), frame) : '',
     point: point && { x: frame.x(point.flow), y: frame.y(point.suction) },
     gap: differs && point ? gapAt(entered, available, point.flow, frame) : undefined,
+    labels: differs ? labelsAt(entered, available, frame) : undefined,
   };
 }
 
@@ -177,6 +183,19 @@ function availableKnots(curve: CollectorCurve, frame: PlotFrame): Knot[] {
     pressure: availableSuction(curve, flow),
     slope: availableSlope(curve, flow),
   }));
+}
+
+/** Near the start, where lines are flat: the upper one's above it, the lower one's below. */
+function labelsAt(entered: HermiteSpline, available: CollectorCurve, frame: PlotFrame) {
+  const { left, right } = frame.inner;
+  const flow = LABEL_AT * frame.flowEnd;
+  const x = left + LABEL_AT * (right - left);
+  const [before, after] = [
+    frame.y(valueAt(entered, flow)),
+    frame.y(availableSuction(available, flow)),
+  ];
+  const up = before <= after ? -LABEL_ROOM : LABEL_ROOM;
+  return { entered: { x, y: before + up }, available: { x, y: after - up } };
 }
 
 function isOther(entered: HermiteSpline, available: CollectorCurve, frame: PlotFrame): boolean {

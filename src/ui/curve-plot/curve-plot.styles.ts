@@ -101,6 +101,11 @@ export const curvePlotStyles = css`
     paint-order: stroke;
   }
 
+  .label,
+  .label-entered {
+    dominant-baseline: central;
+  }
+
   .label {
     fill: var(--dc-air);
   }

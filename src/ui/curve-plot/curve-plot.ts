@@ -30,6 +30,8 @@ import { COARSE, KEY_STEPS, pointSteps } from './point-steps.ts';
 const LEAST_SIZE = 120;
 /** A hand that moves less has only touched [px]. */
 const TOUCH_ROOM = 3;
+/** Room that the gap's number takes [px]. */
+const LEAST_ROOM = 100;
 
 /** A point in the hand, or under a run of keys. */
 interface Hold {
@@ -83,7 +85,7 @@ export class CurvePlot extends LitElement {
         <clipPath id="frame">${frameBox(rule)}</clipPath>
         ${guard([rule, this.pressure], () => axesAt(rule, this.pressure))}
         <g clip-path="url(#frame)">${linesAt(parts)}</g>
-        ${this.#gap(parts)}
+        ${labelsAt(parts)} ${this.#gap(parts, rule)}
         ${parts.marks.map((mark, i) => markAt(mark, this.hold?.index === i))}
       </svg>
       <dc-plot-reader
@@ -111,15 +113,18 @@ export class CurvePlot extends LitElement {
     return this.#rule;
   }
 
-  #gap({ gap, point }: CurvePlotParts): SVGTemplateResult {
+  #gap({ gap, point }: CurvePlotParts, { frame }: CurveRule): SVGTemplateResult {
     const mark = point && svg`<circle class="point" cx=${point.x} cy=${point.y} r="6" />`;
     if (!gap) return svg`${mark ?? nothing}`;
     const { entered, available } = gap;
     const sign = gap.difference >= 0 ? '−' : '+';
     const size = formatQuantity('pressure', this.units, Math.abs(gap.difference)).text;
+    // Left of the gap the lines are flat and leave room between them.
+    const hasRoom = entered.x - frame.inner.left > LEAST_ROOM;
+    const [x, anchor] = hasRoom ? [entered.x - 8, 'end'] : [entered.x + 8, 'start'];
     return svg`<path class="gap" d="M${entered.x},${entered.y}V${available.y}" />
       ${mark ?? nothing}
-      <text class="gap-text over-grid" x=${entered.x + 8} y=${(entered.y + available.y) / 2 + 4}
+      <text class="gap-text over-grid" text-anchor=${anchor} x=${x} y=${(entered.y + available.y) / 2 + 4}
         >${sign}${size}</text>`;
   }
 
@@ -300,6 +305,13 @@ function linesAt({ entered, unknown, available }: CurvePlotParts): SVGTemplateRe
   return svg`${unknown.map((path) => svg`<path class="${kind} unknown" d=${path} />`)}
     <path class=${kind} d=${entered} />
     ${available === '' ? nothing : svg`<path class="line" d=${available} />`}`;
+}
+
+function labelsAt({ labels }: CurvePlotParts): SVGTemplateResult {
+  if (!labels) return svg``;
+  const { entered, available } = labels;
+  return svg`<text class="label-entered over-grid" x=${entered.x} y=${entered.y}>as entered</text>
+    <text class="label over-grid" x=${available.x} y=${available.y}>what the ducts get</text>`;
 }
 
 /** Hollow where it is used; a cross, and so another shape, where it is set aside. */

@@ -1,0 +1,123 @@
+// The points of a curve moved in its plot, by the keys, by a pointer and by a finger.
+import { describe, it } from 'vitest';
+import { userEvent } from 'vitest/browser';
+import { enteredSpline } from '../../src/curve/entered-spline.ts';
+import { exampleCurves } from '../../src/shop/example-curves.ts';
+import type { CurvePlot } from '../../src/ui/curve-plot/curve-plot.ts';
+import '../../src/ui/curve-plot/curve-plot.ts';
+import { drawn, expect, expectAccessible, heard, html, picture, place, slider } from './harness.ts';
+
+const POINTS = [
+  { flow: 0, pressure: 2000 },
+  { flow: 0.25, pressure: 1500 },
+  { flow: 0.5, pressure: 400 },
+];
+const entered = (points: readonly (typeof POINTS)[number][]) => ({
+  points,
+  entered: enteredSpline({ ...exampleCurves()[0]!, points }),
+  available: undefined,
+  point: undefined,
+});
+
+/** A plot that takes each move, as the editor does. */
+async function placePlot() {
+  const plot = await place<CurvePlot>(
+    html`<dc-curve-plot .curve=${entered(POINTS)} .units=${'metric'}></dc-curve-plot>`,
+  );
+  const moves = heard(plot, 'dc-point-move');
+  plot.addEventListener('dc-point-move', ({ index, point }) => {
+    plot.curve = entered((plot.curve?.points ?? []).with(index, point));
+  });
+  return { plot, moves };
+}
+
+function drag(mark: Element, path: readonly (readonly [number, number])[], pointerType: string) {
+  const box = mark.getBoundingClientRect();
+  const [x, y] = [box.left + box.width / 2, box.top + box.height / 2];
+  const send = (type: string, dx: number, dy: number) =>
+    mark.dispatchEvent(
+      new PointerEvent(type, {
+        pointerId: 1,
+        pointerType,
+        clientX: x + dx,
+        clientY: y + dy,
+        bubbles: true,
+        composed: true,
+      }),
+    );
+  // No hand is on the glass, so there is none to capture.
+  (mark as HTMLElement).setPointerCapture = () => {};
+  send('pointerdown', 0, 0);
+  for (const [dx, dy] of path) send('pointermove', dx, dy);
+  return { send, end: () => send('pointerup', ...(path.at(-1) ?? [0, 0])) };
+}
+
+describe('the plot of a curve', () => {
+  it('is accessible, and says how many points it goes through', async () => {
+    const { plot } = await placePlot();
+    await expectAccessible(plot);
+    expect(picture(/through 3 points/).elements()).toHaveLength(1);
+  });
+
+  it('moves a point by keys, finely and coarsely, in one run, and back by Escape', async () => {
+    const { moves } = await placePlot();
+    const mark = slider('Point 2 of the curve').element() as HTMLElement;
+    expect(mark.getAttribute('aria-valuetext')).toMatch(/^900.m³\/h, 1.500.Pa$/);
+    mark.focus();
+    await userEvent.keyboard('{ArrowRight}');
+    await drawn();
+    const fine = moves.at(-1)!.point.flow - 0.25;
+    expect(fine).toBeGreaterThan(0);
+    expect(moves.at(-1)!.point.pressure).toBe(1500);
+    await userEvent.keyboard('{Shift>}{ArrowRight}{/Shift}');
+    await drawn();
+    expect(moves.at(-1)!.point.flow - 0.25).toBeCloseTo(11 * fine, 9);
+    await userEvent.keyboard('{ArrowDown}');
+    await drawn();
+    expect(moves.at(-1)!.point.pressure).toBeLessThan(1500);
+    expect(new Set(moves.map(({ run }) => run)).size).toBe(1);
+    await userEvent.keyboard('{Escape}');
+    await drawn();
+    expect(moves.at(-1)!.point).toEqual(POINTS[1]);
+    await userEvent.keyboard('{ArrowUp}');
+    expect(moves.at(-1)!.run).not.toBe(moves[0]!.run);
+  });
+
+  it.each(['mouse', 'touch'])('moves a point under the hand: %s', async (pointerType) => {
+    const { moves } = await placePlot();
+    const mark = slider('Point 2 of the curve').element();
+    const { width, height } = mark.getBoundingClientRect();
+    expect(Math.min(width, height)).toBeGreaterThanOrEqual(44);
+    const hand = drag(
+      mark,
+      [
+        [1, 0],
+        [10, 5],
+        [20, 30],
+      ],
+      pointerType,
+    );
+    hand.end();
+    await drawn();
+    // The first move is no more than a touch.
+    expect(moves).toHaveLength(2);
+    const { point, index } = moves.at(-1)!;
+    expect(index).toBe(1);
+    expect(point.flow).toBeGreaterThan(0.25);
+    expect(point.pressure).toBeLessThan(1500);
+    expect(slider('Point 2 of the curve').element().getAttribute('aria-valuetext')).toContain('Pa');
+  });
+
+  it('puts a point back where the page takes the hand away or Escape is pressed', async () => {
+    const { moves } = await placePlot();
+    const mark = slider('Point 2 of the curve').element() as HTMLElement;
+    drag(mark, [[20, 30]], 'touch').send('pointercancel', 20, 30);
+    expect(moves.map(({ point }) => point).at(-1)).toEqual(POINTS[1]);
+    await drawn();
+    mark.focus();
+    drag(mark, [[20, 30]], 'mouse');
+    await userEvent.keyboard('{Escape}');
+    expect(moves.map(({ point }) => point).at(-1)).toEqual(POINTS[1]);
+    expect(moves).toHaveLength(4);
+  });
+});
