@@ -1,5 +1,5 @@
 // The list of the demo was counted by hand from its file, section by section.
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { costOf } from '../../../../src/shop/cut-list/cost.ts';
 import { cutList } from '../../../../src/shop/cut-list/cut-list.ts';
