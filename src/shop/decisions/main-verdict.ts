@@ -9,6 +9,7 @@ import { type DropReport, stateReport } from '../state-report.ts';
 import type { MainFigures } from './main-state.ts';
 import { quickShop, quickVerdict, solveQuickly } from './quick-states.ts';
 import { dropIn, isServed } from './solved-states.ts';
+import type { Verdict } from '../verdict.ts';
 
 /** What a change does to a drop. */
 export type EffectKind =
@@ -67,9 +68,9 @@ export function judgeDrop(
   const { id, name } = shop.drops[position]!;
   const before = aloneIn(today, position, id);
   const after = aloneIn(then, position, id);
-  const gain = before.flow > 0 ? after.flow / before.flow - 1 : 0;
+  const gain = gainOf(before, after);
   const bleeds = after.verdict === 'settles' ? bleedsFor(shop, model, position, before) : [];
-  const kind = effectOf(before, after, gain, bleeds.length > 0);
+  const kind = effectOf(before, after, bleeds.length > 0);
   return { id, name, kind, before, after, gain, bleeds };
 }
 
@@ -78,21 +79,25 @@ function aloneIn(figures: MainFigures, position: number, id: string): DropReport
   return dropIn(figures.states[position]!, id);
 }
 
+/** What of a drop alone a change is judged by. */
+export interface JudgedDrop {
+  readonly verdict: Verdict;
+  /** Flow into it [m³/s] */
+  readonly flow: number;
+  /** Lowest speed on its way [m/s] */
+  readonly slowest: { readonly velocity: number };
+}
+
 /**
  * What a change does to a drop.
  *
  * @param before - the drop alone today
  * @param after - the drop alone afterwards
- * @param gain - change of its flow over today's [-]
  * @param hasBleed - whether a second gate would keep its way clean
  * @returns the kind of effect
  */
-function effectOf(
-  before: DropReport,
-  after: DropReport,
-  gain: number,
-  hasBleed: boolean,
-): EffectKind {
+export function effectOf(before: JudgedDrop, after: JudgedDrop, hasBleed: boolean): EffectKind {
+  const gain = gainOf(before, after);
   const slower = after.slowest.velocity < before.slowest.velocity * (1 - LEAST_CHANGE);
   if (after.verdict === 'settles' && (before.verdict !== 'settles' || slower)) {
     return hasBleed ? 'second gate' : 'hurts';
@@ -101,6 +106,22 @@ function effectOf(
   if (!isServed(before) && isServed(after)) return 'helps';
   if (Math.abs(gain) < LEAST_CHANGE) return 'same';
   return gain > 0 ? 'helps' : 'hurts';
+}
+
+function gainOf(before: JudgedDrop, after: JudgedDrop): number {
+  return before.flow > 0 ? after.flow / before.flow - 1 : 0;
+}
+
+/**
+ * Whether a flow is enough with a second gate open: no less than the drop has alone today, or anything
+ * where it is not well today.
+ *
+ * @param before - the drop alone today
+ * @param flow - flow into it while both gates are open [m³/s]
+ * @returns true where it is
+ */
+export function isEnoughAir(before: JudgedDrop, flow: number): boolean {
+  return flow >= before.flow || !isServed(before);
 }
 
 /** Every second gate that would do, quickly; the best of them solved in full. */
@@ -114,8 +135,7 @@ function bleedsFor(shop: Shop, model: ShopModel, position: number, before: DropR
     if (solveQuickly(quick, travels) === 'none') continue;
     const verdict = quickVerdict(quick, position, travels[position]!);
     const { flow } = quick.figures;
-    const isEnough = flow >= before.flow || !isServed(before);
-    if (isServed({ verdict }) && isEnough) found.push({ drop: other.id, flow });
+    if (isServed({ verdict }) && isEnoughAir(before, flow)) found.push({ drop: other.id, flow });
   }
   return found
     .toSorted((a, b) => b.flow - a.flow)

@@ -1,35 +1,18 @@
 // How far a drop can reach: what a longer run costs it, and at which lengths something gives out.
 // Every limit is found as a root over the length and reported, not the first one alone.
 
-import { enteredRange } from '../../curve/entered-range.ts';
-import { peakFlow } from '../../curve/peak-flow.ts';
-import { straightPipe } from '../../duct/straight-pipe.ts';
-import { hoseCompressionFactor } from '../../duct/hose.ts';
 import {
   lengthCrossings,
   type LengthCrossing,
   type LengthPoint,
-  type Threshold,
+  type LengthResult,
 } from '../../study/length-crossings.ts';
 import type { Study } from '../../study/progress.ts';
-import { travelsWhenOpen } from '../gate-state.ts';
-import { type DropNumbers, gateCoefficients } from '../network-of.ts';
+import type { DropNumbers } from '../network-of.ts';
 import type { Shop } from '../schema/shop-schema.ts';
-import { modelOf, type ShopModel } from '../shop-model.ts';
-import { type AddedRun, addedSectionId, editOf, runDropId } from './choice.ts';
-
-/** What gives out, or comes back, at a length. */
-export type LimitKind =
-  /** The flow into the drop passes what it needs. */
-  | 'need'
-  /** The speed in a section on its way passes the low end of the carrying range. */
-  | 'settles'
-  /** The speed in a section on its way passes the high end. */
-  | 'tight'
-  /** The flow at the flange passes the first or the last entered point, or the curve's peak. */
-  | 'below the points'
-  | 'above the points'
-  | 'left of the peak';
+import type { ShopModel } from '../shop-model.ts';
+import { type AddedRun, runDropId } from './choice.ts';
+import { type Condition, type LimitKind, reachModel } from './reach-model.ts';
 
 /** A length at which something gives out or comes back. */
 export interface ReachLimit {
@@ -92,15 +75,8 @@ export interface ReachOptions {
   readonly open?: readonly string[];
 }
 
-const USUAL_LONGEST = 30;
-
-/** A threshold with what it means. */
-interface Condition extends Threshold {
-  readonly kind: LimitKind;
-  readonly at: string | undefined;
-  /** The condition holds while the flow is below the threshold, or above it. */
-  readonly holds: 'below' | 'above';
-}
+/** Greatest length to look at if nothing is said [m] */
+export const USUAL_LONGEST = 30;
 
 /**
  * How far a drop reaches with an added run.
@@ -113,71 +89,33 @@ interface Condition extends Threshold {
  */
 export function* reachStudy(shop: Shop, run: AddedRun, options: ReachOptions = {}): Study<Reach> {
   const { longest = USUAL_LONGEST, open = [runDropId(run.target)] } = options;
-  const { model, drop, lengthening } = lengthenedModel(shop, run, open);
-  const conditions = conditionsOf(model, drop);
-  const { work } = model;
-  const { crossings, points } = yield* lengthCrossings(lengthening, conditions, longest, work);
-  const limits = crossings.map((crossing) => limitOf(crossing, conditions));
+  const { model, drop, lengthening, conditions } = reachModel(shop, run, open);
+  const result = yield* lengthCrossings(lengthening, conditions, longest, model.work);
   return {
     run,
     open,
     need: drop.need,
     longest,
-    ...endOf(conditions, limits, points[0]!, longest),
-    limits,
-    points: points.map((point) => reachPoint(model, drop, point)),
+    ...reachOf(result, conditions, longest),
+    points: result.points.map((point) => reachPoint(model, drop, point)),
   };
 }
 
-/** The shop with the run at no length yet, and how its network is lengthened. */
-function lengthenedModel(shop: Shop, run: AddedRun, open: readonly string[]) {
-  const id = addedSectionId(shop, run);
-  const edited = editOf({ kind: 'run', run, length: 0 })(shop);
-  const model = modelOf(edited);
-  const { network, drops, sections } = model.ducts;
-  const at = model.sectionIds.indexOf(id);
-  const drop = drops.find((each) => each.id === runDropId(run.target));
-  if (at < 0 || drop === undefined) {
-    throw new RangeError('a drop feeds that section: branch off in its length, not at its end');
-  }
-  const gates = gateCoefficients(model.ducts, travelsWhenOpen(edited.drops, open));
-  const { diameter } = sections[at]!.pipe;
-  const perLength =
-    straightPipe(1, diameter).frictional * hoseCompressionFactor(run.compression ?? 0, diameter);
-  const lengthening = {
-    network,
-    section: network.order.indexOf(at),
-    perLength,
-    gate: Float64Array.from(network.order, (input) => gates[input]!),
-    curve: model.curve,
-  };
-  return { model, drop, lengthening };
-}
-
-/** Everything that can give out, as a flow in a section. */
-function conditionsOf(model: ShopModel, drop: DropNumbers): Condition[] {
-  const { ducts, carryingRange, sectionIds, curve } = model;
-  const { order } = ducts.network;
-  const { low, high } = carryingRange;
-  const own = order.indexOf(drop.way[0]!);
-  const onTheWay = drop.way.flatMap((at): Condition[] => {
-    const area = (Math.PI / 4) * ducts.sections[at]!.pipe.diameter ** 2;
-    const place = { section: order.indexOf(at), at: sectionIds[at]! };
-    return [
-      { kind: 'settles', flow: low * area, holds: 'below', ...place },
-      { kind: 'tight', flow: high * area, holds: 'above', ...place },
-    ];
-  });
-  const range = enteredRange(curve);
-  const flange = { section: 0, at: undefined };
-  const conditions: Condition[] = [
-    { kind: 'need', flow: drop.need ?? 0, section: own, at: undefined, holds: 'below' },
-    ...onTheWay,
-    { kind: 'left of the peak', flow: peakFlow(curve), holds: 'below', ...flange },
-    { kind: 'below the points', flow: range.low, holds: 'below', ...flange },
-    { kind: 'above the points', flow: range.high, holds: 'above', ...flange },
-  ];
-  return conditions.filter(({ flow }) => flow > 0);
+/**
+ * Reads the reach from the lengths at which something gives out.
+ *
+ * @param result - what lengthening does
+ * @param conditions - what its thresholds mean
+ * @param longest - greatest length that was looked at [m]
+ * @returns the reach [m], why it ends, and all limits
+ */
+export function reachOf(
+  { crossings, points }: LengthResult,
+  conditions: readonly Condition[],
+  longest: number,
+): Pick<Reach, 'length' | 'end' | 'limits'> {
+  const limits = crossings.map((crossing) => limitOf(crossing, conditions));
+  return { ...endOf(conditions, limits, points[0]!, longest), limits };
 }
 
 function limitOf(crossing: LengthCrossing, conditions: readonly Condition[]): ReachLimit {
@@ -220,7 +158,15 @@ function share({ section, flow }: Condition, start: LengthPoint): number {
   return start.flow[section]! / flow;
 }
 
-function reachPoint(model: ShopModel, drop: DropNumbers, point: LengthPoint): ReachPoint {
+/**
+ * The drop at one length.
+ *
+ * @param model - the shop with the run
+ * @param drop - the drop
+ * @param point - flows at a length [m³/s], in the network's order
+ * @returns its flow [m³/s] and the slowest place on its way [m/s]
+ */
+export function reachPoint(model: ShopModel, drop: DropNumbers, point: LengthPoint): ReachPoint {
   const { network, sections } = model.ducts;
   const { length, flow } = point;
   if (flow.length === 0) return { length, figures: undefined };
