@@ -42,7 +42,7 @@ export function doubtfulLayout(shop: Shop, model: ShopModel): DoubtfulLayout {
       if (part.kind === 'hood') parts.hood[place]! += fixed;
       else if (part.kind === 'pipe' || part.kind === 'hose') parts.wall[place]! += frictional;
       else {
-        parts.fitting[place]! += fixed;
+        parts.fitting[place] += fixed;
         parts.fittingFrictional[place]! += frictional;
       }
     }

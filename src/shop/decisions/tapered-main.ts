@@ -1,7 +1,7 @@
 // A main whose sections may each be of another size, none narrower than what empties into it. All
 // such mains are tried where they are few; where they are many, the search climbs from the best main
-// of one size, section by section, until no single step is better. It may then miss a better one, and
-// says so.
+// of one size: each section takes every size in turn, what it leads to is widened and what leads to it
+// narrowed along with it, until no such step is better. It may then miss a better main, and says so.
 
 import { PIPE_FAMILIES } from '../../duct/catalogue.ts';
 import type { Study } from '../../study/progress.ts';
@@ -15,8 +15,8 @@ import { type MainFigures, mainState } from './main-state.ts';
 import { quickShop, quickVerdict, solveQuickly } from './quick-states.ts';
 import { isServed, solvedStates } from './solved-states.ts';
 
-/** Up to this many mains every one is tried. */
-const MOST_TRIED = 3000;
+/** Up to this many mains every one is tried, if nothing else is said [-] */
+const USUAL_FEW = 3000;
 
 /** How good a main is: the first number that differs decides. */
 export interface MainScore {
@@ -68,6 +68,7 @@ interface Search {
  * @param shop - a shop in order
  * @param sections - ids of the sections that count as the main
  * @param familyId - a family of the catalogue
+ * @param few - up to how many mains every one is tried [-]
  * @returns a study; a step is one main
  * @throws RangeError where there is no such family or no section
  */
@@ -75,6 +76,7 @@ export function* taperedMainStudy(
   shop: Shop,
   sections: readonly string[],
   familyId: string,
+  few = USUAL_FEW,
 ): Study<TaperedMain> {
   const search = searchOf(shop, sections, familyId);
   const known = new Map<string, ScoredMain>();
@@ -84,12 +86,12 @@ export function* taperedMainStudy(
     known.set(key, scored);
     return scored;
   };
-  const count = countUpTo(search, MOST_TRIED);
-  const isFew = count <= MOST_TRIED;
+  const count = countUpTo(search, few);
+  const isFew = count <= few;
   let best: ScoredMain | undefined;
   let bestUniform: ScoredMain | undefined;
   let start: readonly number[] = [];
-  const guess = isFew ? count : search.sizes.length + 4 * sections.length ** 2;
+  const guess = isFew ? count : 3 * sections.length * search.sizes.length;
   for (const size of search.sizes.keys()) {
     const sizes = sections.map(() => size);
     const scored = scoreOf(sizes);
@@ -102,14 +104,16 @@ export function* taperedMainStudy(
     if (isBetter(scored, best)) best = scored;
     yield { done: known.size, total: Math.max(guess, known.size) };
   }
-  for (let at: readonly number[] | undefined = isFew ? undefined : start; at !== undefined; ) {
-    let better: readonly number[] | undefined;
-    for (const sizes of neighbours(search, at)) {
-      const scored = scoreOf(sizes);
-      if (isBetter(scored, best)) [best, better] = [scored, sizes];
-      yield { done: known.size, total: Math.max(guess, known.size) };
+  for (let isBetterFound = !isFew; isBetterFound; ) {
+    isBetterFound = false;
+    for (const section of sections.keys()) {
+      for (const size of search.sizes.keys()) {
+        const sizes = withSize(search, start, section, size);
+        const scored = scoreOf(sizes);
+        if (isBetter(scored, best)) [best, start, isBetterFound] = [scored, sizes, true];
+        yield { done: known.size, total: Math.max(guess, known.size) };
+      }
     }
-    at = better;
   }
   if (best === undefined || bestUniform === undefined) throw new RangeError('no section is chosen');
   const edited = editOf(best.choice)(shop);
@@ -174,21 +178,18 @@ function inwardFirst(next: readonly number[]): number[] {
   return [...next.keys()].toSorted((a, b) => depth(a) - depth(b));
 }
 
-/** Mains one step away: one section wider with all downstream of it, or narrower with all upstream. */
-function* neighbours(
-  { sizes, next }: Search,
-  at: readonly number[],
-): Generator<readonly number[], void, void> {
-  for (const section of at.keys()) {
-    const wider = at.slice();
-    const wish = at[section]! + 1;
-    for (let i = section; i >= 0; i = next[i]!) wider[i] = Math.max(wider[i]!, wish);
-    if (wish < sizes.length) yield wider;
-    const narrower = at.map((size, i) =>
-      leadsTo(next, i, section) ? Math.min(size, at[section]! - 1) : size,
-    );
-    if (at[section]! > 0) yield narrower;
-  }
+/** A section of another size: all downstream of it is as wide at least, all upstream at most. */
+function withSize(
+  { next }: Search,
+  sizes: readonly number[],
+  section: number,
+  size: number,
+): readonly number[] {
+  return sizes.map((each, i) => {
+    if (i === section) return size;
+    if (leadsTo(next, section, i)) return Math.max(each, size);
+    return leadsTo(next, i, section) ? Math.min(each, size) : each;
+  });
 }
 
 function leadsTo(next: readonly number[], from: number, to: number): boolean {

@@ -163,6 +163,25 @@ describe('a tapered main', () => {
     }
   });
 
+  it('is found by climbing too where that is lucky, and never a better one than among all', () => {
+    let alike = 0;
+    for (const seed of [3, 4, 5, 6, 7, 8]) {
+      const other = randomShop(seededRandom(seed), {
+        drops: 3,
+        wyes: 'momentum',
+        curve: 'falling',
+      });
+      const sections = suggestedMain(other);
+      const every = finish(taperedMainStudy(other, sections, 'galvanised-snap-lock'));
+      const climbed = finish(taperedMainStudy(other, sections, 'galvanised-snap-lock', 0));
+      expect([every.search, climbed.search]).toEqual(['every one', 'climbing']);
+      expect(climbed.best.score.served).toBeLessThanOrEqual(every.best.score.served);
+      expect(climbed.best.score.served).toBeGreaterThanOrEqual(climbed.bestUniform.score.served);
+      alike += climbed.best.score.served === every.best.score.served ? 1 : 0;
+    }
+    expect(alike).toBeGreaterThan(3);
+  });
+
   it('counts the drops that the command line finds served', () => {
     expectSame(editOf(found.best.choice)(shop), found.figures, main);
     const drops = found.figures.states.flatMap((state) => state.drops);
