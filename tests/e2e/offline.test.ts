@@ -9,6 +9,7 @@ import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { writeServiceWorker } from '../../build/service-worker.ts';
 import { launchChromium } from '../setup/launch-chromium.ts';
 import { repository } from '../setup/source-files.ts';
+import { unfoldAll } from '../setup/unfold-all.ts';
 import { watchPage } from '../setup/watch-page.ts';
 
 describe('without a network', () => {
@@ -63,7 +64,7 @@ describe('without a network', () => {
     await expect(fetch(address)).rejects.toThrow();
     await page.reload();
     await page.getByRole('slider').first().waitFor();
-    for (const summary of await page.locator('summary').all()) await summary.click();
+    await unfoldAll(page);
     await page.getByRole('slider', { name: 'How blind the filter is' }).waitFor();
     await press(page, 'Only Lathe');
     await page
@@ -94,11 +95,11 @@ describe('without a network', () => {
     await page.evaluate(async () => (await navigator.serviceWorker.ready).update());
     await offer(page).waitFor();
     expect(await page.title()).toBe('Dropcurve');
-    await page.getByRole('heading', { level: 2, name: 'Air, filter and range' }).click();
+    await unfoldAll(page);
     await type(page, 'Height above the sea', '900 m');
     expect(await page.title()).toBe('Dropcurve');
     await press(page, 'Use it now');
-    await expect.poll(() => page.title()).toBe('Newer Dropcurve');
+    await expect.poll(() => page.title(), { timeout: 20_000 }).toBe('Newer Dropcurve');
     await page.getByRole('slider').first().waitFor();
     expect(await page.getByRole('heading', { level: 1 }).textContent()).toBe('Off the grid');
     const air = await page

@@ -6,6 +6,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { policyHeaders } from '../../build/policy-headers.ts';
 import { launchChromium } from '../setup/launch-chromium.ts';
+import { unfoldAll } from '../setup/unfold-all.ts';
 import { watchPage } from '../setup/watch-page.ts';
 
 const address = inject('pageAddress');
@@ -58,13 +59,7 @@ describe('the content policy', () => {
 
   it('lets every part of the page work', async () => {
     const { page, complaints } = await visit();
-    // Each round unfolds what the one before has brought.
-    for (let round = 0; round < 3; round++) {
-      for (const summary of await page.locator('summary').all()) {
-        const isOpen = await summary.evaluate((each) => each.closest('details')?.open);
-        if (isOpen !== true && (await summary.isVisible())) await summary.click();
-      }
-    }
+    await unfoldAll(page);
     await page.getByRole('radio', { name: 'metric' }).check();
     await press(page, 'Only Lathe');
     for (const name of await page
