@@ -1,7 +1,8 @@
 // Who empties into whom: the sections of a shop by position, read from their `into`. Works on a shop
 // that is not in order too, so that the checks can use it.
 
-import { COLLECTOR_ID, type Section } from './schema/section-schema.ts';
+import { COLLECTOR_ID } from './collector-id.ts';
+import type { Section } from './schema/section-schema.ts';
 import type { Shop } from './schema/shop-schema.ts';
 
 /** What a section's `into` names when it is the collector. */

@@ -21,6 +21,7 @@ import {
   unsavedNotice,
 } from './notice.ts';
 import { OpenShop } from './open-shop.ts';
+import { asVariant, variantName } from './decisions/variants.ts';
 import { latestOf, type Shelved, shelved, shelvedName } from './shelved.ts';
 
 /** What a shelf is made of. */
@@ -120,6 +121,15 @@ export class Shelf {
     const name = this.#freshName(`${entry.shop.name}, copy`);
     this.#kept.keep(this.#parts.newId(), changed(entry.shop, { name }));
     this.#notice.value = { text: `Copied as “${name}”.` };
+  }
+
+  /** Keeps a shop beside the open one, as a variant of it; what is open stays open. */
+  keepVariant(shop: Shop, words: string): void {
+    const { id, session } = this.#open.peek();
+    const of = session.shop.peek();
+    const name = this.#freshName(variantName(of.name, words));
+    this.#kept.keep(this.#parts.newId(), asVariant(shop, { id, name: of.name }, name, words));
+    if (!this.#find(id)) this.#kept.keep(id, of);
   }
 
   /** Gives a shop another name; an empty one is no name. */

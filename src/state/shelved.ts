@@ -40,7 +40,8 @@ export function isMigrated(entry: Shelved): boolean {
 }
 
 /**
- * The shop that was written last.
+ * The shop that was worked on last. A variant that was kept beside another and never opened since
+ * counts only where there is nothing else.
  *
  * @param entries - of the shelf
  * @returns the shop, or undefined where there is none
@@ -49,7 +50,11 @@ export function latestOf(
   entries: readonly Shelved[],
 ): Extract<Shelved, { kind: 'shop' }> | undefined {
   const shops = entries.filter((entry) => entry.kind === 'shop');
-  return shops.toSorted((a, b) => b.record.written - a.record.written)[0];
+  const isFresh = ({ shop, record }: (typeof shops)[number]) =>
+    shop.variantOf !== undefined && (record.revision ?? 0) <= 1;
+  return shops.toSorted(
+    (a, b) => Number(isFresh(a)) - Number(isFresh(b)) || b.record.written - a.record.written,
+  )[0];
 }
 
 /**

@@ -1,6 +1,6 @@
 // An id for a new part: like the word that was wished for, but one that nothing has yet.
 
-import { COLLECTOR_ID } from '../schema/section-schema.ts';
+import { COLLECTOR_ID } from '../collector-id.ts';
 
 const LONGEST = 56;
 

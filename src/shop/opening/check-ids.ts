@@ -1,7 +1,7 @@
 // Ids: each names one section, one drop or one gate set, and no section takes the word that means the
 // collector. A section and a drop may share an id, since nothing that names one can mean the other.
 
-import { COLLECTOR_ID } from '../schema/section-schema.ts';
+import { COLLECTOR_ID } from '../collector-id.ts';
 import type { Shop } from '../schema/shop-schema.ts';
 import { placeOf } from './place.ts';
 import type { Problem } from './problem.ts';

@@ -1,7 +1,7 @@
 // The sections form one tree: each empties into another or into the collector, one of them into the
 // collector, and none into itself by whatever way round.
 
-import { COLLECTOR_ID } from '../schema/section-schema.ts';
+import { COLLECTOR_ID } from '../collector-id.ts';
 import type { Shop } from '../schema/shop-schema.ts';
 import { AT_FLANGE, NOWHERE, type SectionTree } from '../section-tree.ts';
 import { didYouMean } from './nearest.ts';

@@ -8,9 +8,6 @@ import { idOf, nameOf, note } from './text.ts';
 import { transitionSchema } from './transition-schema.ts';
 import { inWords, z } from './zod.ts';
 
-/** What a section names in `into` when it empties into the collector's inlet flange. */
-export const COLLECTOR_ID = 'collector';
-
 const roughness = numberFrom({ what: 'roughness of the wall', unit: '[m]', low: 0, high: 0.02 });
 
 const pipe = z

@@ -45,6 +45,16 @@ const gateSet = z
   })
   .register(inWords, { id: 'gateSet', description: 'Gates that are open together, by name.' });
 
+const variantOf = z
+  .strictObject({
+    shop: idOf('Id that the other shop is kept under in the browser where this was kept beside it'),
+    name: nameOf('Name of the other shop at that time'),
+    words: nameOf('What is other in this one'),
+  })
+  .register(inWords, {
+    description: 'The shop that this one was kept beside, to be compared with it.',
+  });
+
 export const shopSchema = z
   .strictObject({
     $schema: z
@@ -55,6 +65,7 @@ export const shopSchema = z
     units: z.literal('SI', { error: 'must be "SI": the file has to say that its numbers are SI' }),
     name: nameOf('Name of the shop'),
     note: z.exactOptional(note),
+    variantOf: z.exactOptional(variantOf),
     air: airSchema,
     collector: collectorSchema,
     carryingRange,

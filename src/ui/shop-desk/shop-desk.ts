@@ -5,6 +5,7 @@ import { html, LitElement, nothing, type PropertyValues, type TemplateResult } f
 import { customElement, property, state } from 'lit/decorators.js';
 import type { ShopVersion } from '../../shop/store/shop-store.ts';
 import { isArchive } from '../../shop/is-archive.ts';
+import { familyOf, type ShopVariant } from '../../state/decisions/family.ts';
 import { follow } from '../../state/follow.ts';
 import type { Notice } from '../../state/notice.ts';
 import type { OpenShop } from '../../state/open-shop.ts';
@@ -27,6 +28,7 @@ interface DeskView {
   readonly open: OpenShop;
   readonly name: string;
   readonly shops: readonly Shelved[];
+  readonly family: readonly ShopVariant[];
   readonly notice: Notice | undefined;
   readonly units: UnitSystem;
 }
@@ -93,7 +95,10 @@ export class ShopDesk extends LitElement {
   #shown(view: DeskView): TemplateResult {
     switch (this.showing) {
       case 'shop':
-        return html`<dc-shop-page .session=${view.open.session}></dc-shop-page>`;
+        return html`<dc-shop-page
+          .session=${view.open.session}
+          .variants=${view.family}
+        ></dc-shop-page>`;
       case 'list':
         return html`<main class="sheet">
           <dc-shop-list
@@ -133,6 +138,10 @@ export class ShopDesk extends LitElement {
         open: shelf.open.value,
         name: shelf.open.value.session.shop.value.name,
         shops: shelf.shops.value,
+        family: familyOf(shelf.shops.value, {
+          id: shelf.open.value.id,
+          shop: shelf.open.value.session.shop.value,
+        }),
         notice: shelf.notice.value,
         units: shelf.units.value,
       }),
@@ -177,6 +186,9 @@ export class ShopDesk extends LitElement {
         return;
       case 'rename':
         shelf.rename(wish.id, wish.name);
+        return;
+      case 'variant':
+        shelf.keepVariant(wish.shop, wish.words);
         return;
       case 'duplicate':
         shelf.duplicate(wish.id);

@@ -1,5 +1,6 @@
 // Sent up when something is wanted of the shelf of shops.
 
+import type { Shop } from '../../shop/schema/shop-schema.ts';
 import type { ShopVersion } from '../../shop/store/shop-store.ts';
 import { DcEvent } from '../dc-event.ts';
 
@@ -13,6 +14,8 @@ export type ShelfWish =
   | { readonly kind: 'open'; readonly id: string }
   | { readonly kind: 'rename'; readonly id: string; readonly name: string }
   | { readonly kind: 'duplicate'; readonly id: string }
+  /** A shop to be kept beside the open one, and what is other in it. */
+  | { readonly kind: 'variant'; readonly shop: Shop; readonly words: string }
   | { readonly kind: 'download'; readonly id: string }
   | { readonly kind: 'download all' }
   | { readonly kind: 'link'; readonly id: string }

@@ -6,12 +6,14 @@ import { html, LitElement, nothing, type PropertyValues, type TemplateResult } f
 import { customElement, property } from 'lit/decorators.js';
 import { openTravel } from '../../shop/gate-state.ts';
 import { withGate } from '../../state/gate-positions.ts';
+import type { ShopVariant } from '../../state/decisions/family.ts';
 import type { Session } from '../../state/session.ts';
 import '../announcer/announcer.ts';
 import '../assumptions-panel/assumptions-panel.ts';
 import '../cautions/cautions.ts';
 import '../collector-part/collector-part.ts';
 import '../conditions-part/conditions-part.ts';
+import '../decisions-part/decisions-part.ts';
 import type { DropGateEvent } from '../drop-row/drop-gate-event.ts';
 import type { GateSetEvent } from '../gate-sets/gate-set-event.ts';
 import '../drops-panel/drops-panel.ts';
@@ -26,6 +28,7 @@ import { SessionController } from '../session-controller.ts';
 import { ShelfEvent, type ShelfWish } from '../shop-list/shelf-event.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { buttonStyles } from '../styles/button.styles.ts';
+import { unbroken } from '../unbroken.ts';
 import '../unit-switch/unit-switch.ts';
 import type { UnitsEvent } from '../unit-switch/units-event.ts';
 import { GateMotion } from './gate-motion.ts';
@@ -38,6 +41,8 @@ export class ShopPage extends LitElement {
   static override styles = [baseStyles, buttonStyles, shopPageStyles];
 
   @property({ attribute: false }) session: Session | undefined;
+  /** The shops of this one's family, to be compared. */
+  @property({ attribute: false }) variants: readonly ShopVariant[] = [];
 
   readonly #provider = new ContextProvider(this, { context: sessionContext });
   readonly #words = new SessionController(
@@ -104,6 +109,7 @@ export class ShopPage extends LitElement {
         </div>
       </main>
       <footer>
+        <dc-decisions-part .variants=${this.variants}></dc-decisions-part>
         <dc-run-part></dc-run-part>
         <dc-collector-part></dc-collector-part>
         <dc-conditions-part></dc-conditions-part>
@@ -158,11 +164,6 @@ export class ShopPage extends LitElement {
 function shelfButton(words: string, wish: ShelfWish): TemplateResult {
   const ask = (event: Event) => event.currentTarget?.dispatchEvent(new ShelfEvent(wish));
   return html`<button type="button" @click=${ask}><span>${words}</span></button>`;
-}
-
-/** A number stays with its unit at the end of a line: no thin space that breaks. */
-function unbroken(words: string): string {
-  return words.replaceAll('\u2009', '\u202f');
 }
 
 declare global {

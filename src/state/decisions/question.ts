@@ -1,0 +1,117 @@
+// What can be asked of a shop beside what it is today, and the study that answers it. Questions and
+// answers are plain data, so that they can go to a worker and back.
+
+import type { AddedRun } from '../../shop/decisions/choice.ts';
+import { type MainSizes, mainSizeStudy } from '../../shop/decisions/main-sizes.ts';
+import { type SetCost, reachCosts } from '../../shop/decisions/reach-costs.ts';
+import { type ReachSizes, reachSizeStudy } from '../../shop/decisions/reach-sizes.ts';
+import { type Reach, reachStudy } from '../../shop/decisions/reach.ts';
+import { type TaperedMain, taperedMainStudy } from '../../shop/decisions/tapered-main.ts';
+import { dropIn } from '../../shop/decisions/solved-states.ts';
+import { travelsWhenOpen } from '../../shop/gate-state.ts';
+import type { Shop } from '../../shop/schema/shop-schema.ts';
+import { modelOf } from '../../shop/shop-model.ts';
+import { type DropReport, stateReport } from '../../shop/state-report.ts';
+import { type Study, within } from '../../study/progress.ts';
+
+/** How far a drop reaches with an added run, and what a length of it costs. */
+export interface ReachQuestion {
+  readonly shop: Shop;
+  readonly run: AddedRun;
+  /** Family of pipe in whose sizes the run is tried. */
+  readonly family: string;
+  /** The length that is wanted [m] */
+  readonly length: number;
+  /** Greatest length to look at, above 0 [m] */
+  readonly longest: number;
+  /** Ids of the drops that are open. */
+  readonly open: readonly string[];
+}
+
+export interface ReachAnswer {
+  readonly reach: Reach;
+  readonly sizes: ReachSizes;
+  /** What the wanted length costs in each saved gate set. */
+  readonly costs: readonly SetCost[];
+}
+
+/** What a main of another size does. */
+export interface MainQuestion {
+  readonly shop: Shop;
+  /** Ids of the sections that count as the main. */
+  readonly sections: readonly string[];
+  readonly family: string;
+}
+
+/** Every drop alone in several shops. */
+export interface AloneQuestion {
+  readonly shops: readonly Shop[];
+}
+
+/** One drop report for each drop of each shop, in the order of the documents. */
+export type AloneAnswer = readonly (readonly DropReport[])[];
+
+interface Subjects {
+  readonly reach: { readonly asked: ReachQuestion; readonly answered: ReachAnswer };
+  readonly main: { readonly asked: MainQuestion; readonly answered: MainSizes };
+  readonly 'tapered main': { readonly asked: MainQuestion; readonly answered: TaperedMain };
+  readonly alone: { readonly asked: AloneQuestion; readonly answered: AloneAnswer };
+}
+
+/** What a question is about. */
+export type Subject = keyof Subjects;
+export type QuestionOn<S extends Subject> = Subjects[S]['asked'];
+export type AnswerOn<S extends Subject> = Subjects[S]['answered'];
+
+const STUDIES: { readonly [S in Subject]: (question: QuestionOn<S>) => Study<AnswerOn<S>> } = {
+  reach: studyReach,
+  main: ({ shop, sections, family }) => mainSizeStudy(shop, sections, family),
+  'tapered main': ({ shop, sections, family }) => taperedMainStudy(shop, sections, family),
+  alone: studyAlone,
+};
+
+/**
+ * The study that answers a question.
+ *
+ * @param subject - what it is about
+ * @param question - the question
+ * @returns the study, not begun
+ */
+export function studyOn<S extends Subject>(
+  subject: S,
+  question: QuestionOn<S>,
+): Study<AnswerOn<S>> {
+  return STUDIES[subject](question);
+}
+
+function* studyReach(question: ReachQuestion): Study<ReachAnswer> {
+  const { shop, run, family, length, longest, open } = question;
+  const options = { longest, open };
+  const reach = yield* within(reachStudy(shop, run, options), 0, 12);
+  const sizes = yield* portion(reachSizeStudy(shop, run, family, length, options), 1, 12);
+  return { reach, sizes, costs: reachCosts(shop, run, length) };
+}
+
+function* studyAlone({ shops }: AloneQuestion): Study<AloneAnswer> {
+  const answer: DropReport[][] = [];
+  const total = shops.reduce((sum, { drops }) => sum + drops.length, 0);
+  for (const shop of shops) {
+    const model = modelOf(shop);
+    const reports: DropReport[] = [];
+    for (const { id } of shop.drops) {
+      reports.push(dropIn(stateReport(model, travelsWhenOpen(shop.drops, [id])), id));
+      yield { done: answer.reduce((sum, each) => sum + each.length, reports.length), total };
+    }
+    answer.push(reports);
+  }
+  return answer;
+}
+
+/** A study that stands for the steps from one to the last of all. */
+function* portion<Result>(study: Study<Result>, from: number, total: number): Study<Result> {
+  for (;;) {
+    const step = study.next();
+    if (step.done === true) return step.value;
+    yield { done: from + ((total - from) * step.value.done) / step.value.total, total };
+  }
+}

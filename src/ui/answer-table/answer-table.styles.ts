@@ -1,0 +1,152 @@
+import { css } from 'lit';
+
+export const answerTableStyles = css`
+  :host {
+    display: block;
+    min-inline-size: 0;
+  }
+
+  .caption {
+    margin: 8px 0 0;
+    color: var(--dc-ink-soft);
+    font-size: var(--dc-small);
+    line-height: 20px;
+  }
+
+  .scroll {
+    position: relative;
+    max-inline-size: 100%;
+    overflow-x: auto;
+  }
+
+  table {
+    border-collapse: collapse;
+    font-size: var(--dc-small);
+    font-variant-numeric: tabular-nums;
+    line-height: 20px;
+  }
+
+  th,
+  td {
+    padding: 4px 20px 4px 0;
+    border-block-end: 1px solid var(--dc-rule);
+    font-weight: 400;
+    text-align: end;
+    white-space: nowrap;
+  }
+
+  tbody th,
+  tbody td {
+    block-size: 36px;
+  }
+
+  th:first-child,
+  .words {
+    text-align: start;
+  }
+
+  td.words {
+    min-inline-size: 20ch;
+    max-inline-size: 44ch;
+    white-space: normal;
+  }
+
+  tbody th {
+    position: sticky;
+    inset-inline-start: 0;
+    min-inline-size: 9ch;
+    max-inline-size: 30ch;
+    background: var(--dc-paper);
+    white-space: normal;
+  }
+
+  thead th {
+    border-block-end-color: var(--dc-rule-strong);
+    color: var(--dc-ink-soft);
+    vertical-align: bottom;
+  }
+
+  thead button {
+    min-block-size: 44px;
+    margin-inline: -6px;
+    color: inherit;
+    text-align: inherit;
+    vertical-align: bottom;
+  }
+
+  .groups th {
+    min-inline-size: 20ch;
+    padding-block-start: 8px;
+    border: 0;
+    color: var(--dc-ink);
+    text-align: end;
+    white-space: normal;
+  }
+
+  .groups td {
+    border: 0;
+  }
+
+  .unit {
+    display: block;
+    color: var(--dc-ink-soft);
+  }
+
+  .arrow {
+    display: inline-block;
+    inline-size: 0;
+    color: var(--dc-ink);
+  }
+
+  .mark {
+    display: block;
+    inline-size: fit-content;
+    margin-block: 2px;
+    padding-inline: 6px;
+    border: 1px solid var(--dc-rule-strong);
+    border-radius: 2px;
+    color: var(--dc-ink-soft);
+    white-space: nowrap;
+  }
+
+  tr.marked th,
+  tr.marked td {
+    font-weight: 600;
+  }
+
+  tr.marked .mark,
+  tr.marked button {
+    font-weight: 400;
+  }
+
+  .verdict {
+    display: inline-block;
+    vertical-align: -3px;
+    margin-inline-end: 6px;
+  }
+
+  .actions {
+    display: flex;
+    gap: 0 8px;
+  }
+
+  td.take {
+    padding-block: 0;
+    padding-inline-end: 0;
+  }
+
+  @media print {
+    .take,
+    .actions {
+      display: none;
+    }
+
+    .scroll {
+      overflow: visible;
+    }
+
+    tr {
+      break-inside: avoid;
+    }
+  }
+`;
