@@ -2,7 +2,7 @@
 // count on from the one before; a section mostly empties into one close by.
 
 import { freshId } from '../edits/fresh-id.ts';
-import { COLLECTOR_ID } from '../schema/section-schema.ts';
+import { COLLECTOR_ID } from '../collector-id.ts';
 
 /** Stands before the stem of an id that counts on from the last one with that stem. */
 const ON = '~';
