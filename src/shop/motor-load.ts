@@ -5,6 +5,7 @@ import { type ShaftPower, shaftPower } from '../curve/shaft-power.ts';
 import { unitCount } from '../curve/arrangement.ts';
 import { formatQuantity } from '../units/format.ts';
 import type { UnitSystem } from '../units/quantity.ts';
+import { createWorkspace } from '../solve/workspace.ts';
 import { type NamedState, travelsWhenOpen, usualStates } from './gate-state.ts';
 import { besideLimit } from './near-limit.ts';
 import type { Shop } from './schema/shop-schema.ts';
@@ -66,8 +67,10 @@ export function motorLoad(
  * @returns the state and the motor in it; undefined where no state has a known power
  */
 export function worstMotorLoad(shop: Shop, model: ShopModel): NamedLoad | undefined {
+  // A workspace of its own, so that the caller's still begins where its gates stood last.
+  const apart = { ...model, work: createWorkspace(model.ducts.network) };
   const loads = usualStates(shop).flatMap((state) => {
-    const report = stateReport(model, travelsWhenOpen(shop.drops, state.open));
+    const report = stateReport(apart, travelsWhenOpen(shop.drops, state.open));
     const motor = motorLoad(shop, model, report);
     return motor.kind === 'known' ? [{ state, motor }] : [];
   });
