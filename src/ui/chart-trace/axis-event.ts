@@ -1,0 +1,26 @@
+// Sent by the fields of an axis: another value at one of its marks, or another spacing of its values.
+
+import type { AxisScale } from '../../plot/chart-mapping.ts';
+import { DcEvent } from '../dc-event.ts';
+
+/** What was changed. */
+export type AxisChange =
+  | { readonly kind: 'value'; readonly index: 0 | 1; readonly value: number | undefined }
+  | { readonly kind: 'scale'; readonly scale: AxisScale };
+
+export class AxisEvent extends DcEvent {
+  static readonly type = 'dc-axis';
+
+  readonly change: AxisChange;
+
+  constructor(change: AxisChange) {
+    super(AxisEvent.type);
+    this.change = change;
+  }
+}
+
+declare global {
+  interface HTMLElementEventMap {
+    'dc-axis': AxisEvent;
+  }
+}

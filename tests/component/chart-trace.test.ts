@@ -1,0 +1,212 @@
+import { describe, it } from 'vitest';
+import { page, userEvent } from 'vitest/browser';
+import { pchip } from '../../src/math/pchip.ts';
+import { valueAt } from '../../src/math/hermite.ts';
+import '../../src/ui/chart-trace/chart-trace.ts';
+import { type DrawnChart, drawnChart } from '../setup/drawn-chart.ts';
+import { button, drawn, expect, expectAccessible, heard, html, place, text } from './harness.ts';
+
+/** An invented curve, drawn and then traced. */
+const CURVE = pchip([0.05, 0.2, 0.35, 0.5, 0.65], [2300, 2150, 1750, 1050, 300]);
+const FLOWS = [0.06, 0.15, 0.24, 0.33, 0.42, 0.51, 0.6];
+
+/** The chart as a picture: axes, ticks at the marks, and the curve. */
+async function pictureOf(chart: DrawnChart): Promise<File> {
+  const canvas = new OffscreenCanvas(chart.width, chart.height);
+  const context = canvas.getContext('2d')!;
+  context.fillStyle = 'white';
+  context.fillRect(0, 0, chart.width, chart.height);
+  const line = (places: readonly { readonly x: number; readonly y: number }[]) => {
+    context.beginPath();
+    for (const { x, y } of places) context.lineTo(x, y);
+    context.stroke();
+  };
+  const { flow, pressure } = chart;
+  line([flow.from, flow.to].map((at) => chart.place({ flow: at, pressure: pressure.from })));
+  line([pressure.from, pressure.to].map((at) => chart.place({ flow: flow.from, pressure: at })));
+  line(
+    Array.from({ length: 121 }, (_, i) => 0.05 + i * 0.005).map((at) =>
+      chart.place({ flow: at, pressure: valueAt(CURVE, at) }),
+    ),
+  );
+  return new File([await canvas.convertToBlob()], 'chart.png', { type: 'image/png' });
+}
+
+const surface = () => page.getByRole('application', { name: /Picture of the chart/ });
+const status = () => page.getByRole('status').first();
+
+async function placeTrace(chart: DrawnChart) {
+  const element = await place<HTMLElement>(
+    html`<dc-chart-trace .units=${'metric'}></dc-chart-trace>`,
+  );
+  await userEvent.upload(page.getByLabelText('Picture of the chart'), await pictureOf(chart));
+  await expect.element(surface()).toBeVisible();
+  await drawn();
+  return element;
+}
+
+/** Presses the picture where a pair of values lies, on a whole pixel of the page. */
+async function press(
+  chart: DrawnChart,
+  value: { readonly flow: number; readonly pressure: number },
+): Promise<void> {
+  await drawn();
+  const element = surface().element();
+  const { width } = element.getBoundingClientRect();
+  const at = chart.place(value);
+  const scale = width / chart.width;
+  const position = { x: Math.round(at.x * scale), y: Math.round(at.y * scale) };
+  // A larger picture scrolls in its window, and the mouse only goes where there is something to see.
+  element.parentElement!.scrollTo(position.x - 200, position.y - 200);
+  element.parentElement!.scrollIntoView({ block: 'center' });
+  await userEvent.click(surface(), { position });
+}
+
+async function type(axis: string, mark: string, words: string): Promise<void> {
+  const field = page.getByRole('group', { name: axis }).getByRole('textbox', { name: mark });
+  await userEvent.fill(field, words);
+  await userEvent.keyboard('{Tab}');
+}
+
+/** Marks both axes by pointer and keyboard. */
+async function markAxes(chart: DrawnChart): Promise<void> {
+  await press(chart, { flow: 0.1, pressure: 100 });
+  await type('Flow axis', 'First mark', '0.1 m³/s');
+  await press(chart, { flow: 0.7, pressure: 100 });
+  await type('Flow axis', 'Second mark', '0.7 m³/s');
+  await press(chart, { flow: 0.05, pressure: 200 });
+  await type('Pressure axis', 'First mark', '200 Pa');
+  await press(chart, { flow: 0.05, pressure: 2000 });
+  await type('Pressure axis', 'Second mark', '2 kPa');
+}
+
+describe('tracing the picture of a chart', () => {
+  it('is accessible, before and after a picture was chosen', async () => {
+    const element = await place(html`<dc-chart-trace></dc-chart-trace>`);
+    await expectAccessible(element);
+    element.remove();
+    const chart = drawnChart({ flow: 'linear', pressure: 'linear', turn: 0, skew: 0 });
+    const traced = await placeTrace(chart);
+    await press(chart, { flow: 0.1, pressure: 100 });
+    await expectAccessible(traced);
+  });
+
+  it.each([
+    { flow: 'linear', pressure: 'linear', turn: 0, skew: 0 },
+    { flow: 'linear', pressure: 'logarithmic', turn: 6, skew: 4 },
+    { flow: 'logarithmic', pressure: 'linear', turn: -9, skew: -3 },
+  ] as const)(
+    'gives flow and pressure back within 0.5 % of full scale: $flow, $pressure, turned $turn°',
+    async (how) => {
+      const chart = drawnChart(how);
+      const element = await placeTrace(chart);
+      const taken = heard(element, 'dc-traced');
+      // A pixel near the top of the logarithmic axis is worth 0.8 % of it: it takes the largest picture.
+      for (let i = 0; i < 2; i++) await userEvent.click(button('Larger picture'));
+      await markAxes(chart);
+      for (const axis of ['flow', 'pressure'] as const) {
+        const field = page
+          .getByRole('group', { name: axis === 'flow' ? 'Flow axis' : 'Pressure axis' })
+          .getByRole('combobox');
+        await userEvent.selectOptions(field, how[axis]);
+      }
+      for (const flow of FLOWS) await press(chart, { flow, pressure: valueAt(CURVE, flow) });
+      await userEvent.click(button('Put them in the place of the curve’s points'));
+      const { points, how: wanted } = taken[0]!;
+      expect(wanted).toBe('replace');
+      expect(points).toHaveLength(FLOWS.length);
+      points.forEach(({ flow, pressure }, i) => {
+        expect(Math.abs(flow - FLOWS[i]!)).toBeLessThan(0.005 * chart.flow.to);
+        const drawnPressure = valueAt(CURVE, FLOWS[i]!);
+        expect(Math.abs(pressure - drawnPressure)).toBeLessThan(0.005 * chart.pressure.to);
+      });
+    },
+  );
+
+  it('says at each step what comes next, and takes a step back', async () => {
+    const chart = drawnChart({ flow: 'linear', pressure: 'linear', turn: 0, skew: 0 });
+    await placeTrace(chart);
+    await expect.element(status()).toHaveTextContent(/first mark of the flow axis/);
+    await press(chart, { flow: 0.1, pressure: 100 });
+    await expect.element(status()).toHaveTextContent(/Type what the first mark/);
+    await userEvent.click(button('Take the last step back'));
+    await expect.element(status()).toHaveTextContent(/Set the first mark of the flow axis/);
+  });
+
+  it('says what is wrong with marks that fix no chart, and what would do', async () => {
+    const chart = drawnChart({ flow: 'linear', pressure: 'linear', turn: 0, skew: 0 });
+    await placeTrace(chart);
+    await markAxes(chart);
+    await type('Flow axis', 'Second mark', '0.1 m³/s');
+    await expect.element(status()).toHaveTextContent(/stand for the same flow/);
+    await type('Flow axis', 'Second mark', '0 m³/s');
+    await userEvent.selectOptions(
+      page.getByRole('group', { name: 'Flow axis' }).getByRole('combobox'),
+      'logarithmic',
+    );
+    await expect.element(status()).toHaveTextContent(/has no zero/);
+  });
+
+  it('is worked by keys alone: a cross is moved and set, and a mark is nudged', async () => {
+    const chart = drawnChart({ flow: 'linear', pressure: 'linear', turn: 0, skew: 0 });
+    const element = await placeTrace(chart);
+    const taken = heard(element, 'dc-traced');
+    (surface().element() as HTMLElement).focus();
+    let cross = { x: chart.width / 2, y: chart.height / 2 };
+    const setAt = async (value: { readonly flow: number; readonly pressure: number }) => {
+      (surface().element() as HTMLElement).focus();
+      const wanted = chart.place(value);
+      const go = async (step: number, key: string, back: string) => {
+        const way = step < 0 ? back : key;
+        const [tens, ones] = [Math.floor(Math.abs(step) / 10), Math.abs(step) % 10];
+        if (tens > 0) await userEvent.keyboard(`{Shift>}{${way}>${tens}/}{/Shift}`);
+        if (ones > 0) await userEvent.keyboard(`{${way}>${ones}/}`);
+      };
+      const step = { x: Math.round(wanted.x - cross.x), y: Math.round(wanted.y - cross.y) };
+      await go(step.x, 'ArrowRight', 'ArrowLeft');
+      await go(step.y, 'ArrowDown', 'ArrowUp');
+      await userEvent.keyboard('{Enter}');
+      cross = { x: cross.x + step.x, y: cross.y + step.y };
+      await userEvent.keyboard('{Escape}');
+    };
+    await setAt({ flow: 0.1, pressure: 100 });
+    await type('Flow axis', 'First mark', '0.1 m³/s');
+    await setAt({ flow: 0.7, pressure: 100 });
+    await type('Flow axis', 'Second mark', '0.7 m³/s');
+    await setAt({ flow: 0.05, pressure: 200 });
+    await type('Pressure axis', 'First mark', '200 Pa');
+    await setAt({ flow: 0.05, pressure: 2000 });
+    await type('Pressure axis', 'Second mark', '2 kPa');
+    await setAt({ flow: 0.2, pressure: 2100 });
+    await setAt({ flow: 0.6, pressure: 500 });
+    (button('Move point 2').element() as HTMLElement).click();
+    (surface().element() as HTMLElement).focus();
+    await userEvent.keyboard('{ArrowRight>4/}');
+    await userEvent.click(button('Add them to the curve’s points'));
+    const { points, how } = taken[0]!;
+    expect(how).toBe('add');
+    expect(points[0]!.flow).toBeCloseTo(0.2, 2);
+    // Four pixels further of 560 for 0.75 m³/s.
+    expect(points[1]!.flow).toBeCloseTo(0.6 + (4 * 0.75) / 560, 2.5);
+    expect(points[1]!.pressure).toBeGreaterThan(490);
+  });
+
+  it('refuses what is no picture, by name and with what would do', async () => {
+    const element = await place(html`<dc-chart-trace></dc-chart-trace>`);
+    const choose = page.getByLabelText('Picture of the chart');
+    const input = choose.element() as HTMLInputElement;
+    const files = new DataTransfer();
+    files.items.add(new File(['not a picture'], 'chart.png', { type: 'image/png' }));
+    input.files = files.files;
+    input.dispatchEvent(new Event('change'));
+    await expect.element(text(/“chart\.png” can’t be read as a picture/)).toBeVisible();
+    const sheet = new DataTransfer();
+    sheet.items.add(new File(['%PDF'], 'leaflet.pdf', { type: 'application/pdf' }));
+    element
+      .shadowRoot!.querySelector('div')!
+      .dispatchEvent(
+        new DragEvent('drop', { dataTransfer: sheet, bubbles: true, cancelable: true }),
+      );
+    await expect.element(text(/“leaflet\.pdf” is a PDF/)).toBeVisible();
+  });
+});
