@@ -1,7 +1,14 @@
 // What is said while a chart is traced: what comes next, what each mark is called, and what is wrong.
 
 import type { AxisName, ChartMapping } from '../../plot/chart-mapping.ts';
-import { mappingOf, type MarkName, nextMark, nextValue, type TracedChart } from './traced-chart.ts';
+import {
+  mappingOf,
+  type MarkName,
+  nextMark,
+  nextValue,
+  type TracedChart,
+  tracedValues,
+} from './traced-chart.ts';
 
 /** How many points make a curve at least. */
 export const LEAST_POINTS = 2;
@@ -35,6 +42,10 @@ export function nextStep(chart: TracedChart): string {
   }
   const mapping = mappingOf(chart);
   if (mapping && mapping.kind !== 'ready') return mappingProblem(mapping);
+  const astray = tracedValues(chart).findIndex(({ flow }) => flow < 0);
+  if (astray >= 0) {
+    return `Point ${astray + 1} lies at a flow below 0, where no air moves. Move it, or check the marks of the flow axis.`;
+  }
   const count = chart.points.length;
   if (count < LEAST_POINTS) return 'Set points along the curve, more of them where it bends.';
   return `${count} points are set. Set more, move them, or use them.`;

@@ -29,7 +29,7 @@ export class AxisFields extends LitElement {
     css`
       fieldset {
         display: grid;
-        grid-template-columns: repeat(auto-fit, minmax(min(100%, 120px), 1fr));
+        grid-template-columns: repeat(auto-fit, minmax(min(100%, 160px), 1fr));
         gap: 8px 16px;
         align-items: start;
         min-inline-size: 0;

@@ -86,6 +86,13 @@ export const chartPictureStyles = css`
     pointer-events: none;
   }
 
+  @media (max-width: 599px) {
+    .loupe {
+      inline-size: 84px;
+      block-size: 84px;
+    }
+  }
+
   .loupe.left {
     inset-inline-start: 4px;
   }

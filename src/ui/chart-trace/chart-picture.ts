@@ -27,6 +27,8 @@ export const ZOOMS = [1, 2, 4] as const;
 const HANDLE = { fine: 12, coarse: 22 };
 const ARM = 9;
 const NAME_SIZE = 13;
+/** From this part of the width on, names stand left of their marks [-]. */
+const NAMES_LEFT_FROM = 0.8;
 /** How far a key moves: a pixel of the picture, or with Shift [px]. */
 const LONG_STEP = 10;
 /** What the loupe shows to each side [px of the picture]. */
@@ -125,9 +127,11 @@ export class ChartPicture extends LitElement {
         : `M${x - arm},${y - arm}L${x + arm},${y + arm}M${x - arm},${y + arm}L${x + arm},${y - arm}`;
     const isHeld = isSame(mark, this.held);
     const size = NAME_SIZE * scale;
+    const isFarRight = x > NAMES_LEFT_FROM * image.width;
+    const beside = (arm + size / 3) * (isFarRight ? -1 : 1);
     return svg`<path class="under" d=${d} />
       <path class="mark ${mark.kind} ${isHeld ? 'held' : ''}" d=${d} />
-      <text class="name" x=${x + arm + size / 3} y=${y - arm / 2} font-size=${size} stroke-width=${size / 4}>${name}</text>
+      <text class="name" x=${x + beside} y=${y - arm / 2} text-anchor=${isFarRight ? 'end' : 'start'} font-size=${size} stroke-width=${size / 4}>${name}</text>
       <circle class="handle" cx=${x} cy=${y} r=${(this.#coarse.matches ? HANDLE.coarse : HANDLE.fine) * scale}
         @pointerdown=${(event: PointerEvent) => this.#onHandle(event, mark)}
         @pointermove=${(event: PointerEvent) => this.#onDrag(event)}

@@ -78,9 +78,10 @@ export const chartTraceStyles = css`
 
   li {
     display: grid;
-    grid-template-columns: 1.5em 1fr 1fr auto auto;
-    column-gap: 8px;
+    grid-template-columns: 1.2em 1fr 1.2fr auto auto;
+    column-gap: 6px;
     align-items: center;
+    white-space: nowrap;
     border-block-end: 1px solid var(--dc-rule);
     font-variant-numeric: tabular-nums;
   }

@@ -18,6 +18,7 @@ import type { UnitSystem } from '../../units/quantity.ts';
 import '../basis-choice/basis-choice.ts';
 import type { ChoiceEvent } from '../choice-field/choice-event.ts';
 import '../curve-plot/curve-plot.ts';
+import '../curve-sources/curve-sources.ts';
 import type { PointMoveEvent } from '../curve-plot/point-move-event.ts';
 import '../plot-figure/plot-tools.ts';
 import '../points-table/points-table.ts';
@@ -96,7 +97,12 @@ export class CurveEditor extends LitElement {
               this.#onAmount(event, (density) => ({ density }))}
           ></dc-quantity-field>
         </div>
-      </div>`;
+      </div>
+      <dc-curve-sources
+        .points=${curve.points}
+        .units=${units}
+        @dc-points=${(event: PointsEvent) => this.#onSource(event)}
+      ></dc-curve-sources>`;
   }
 
   #plot(curve: Curve, pressure: string): TemplateResult {
@@ -162,6 +168,12 @@ export class CurveEditor extends LitElement {
   #onPoints(event: PointsEvent): void {
     event.stopPropagation();
     this.#send({ points: event.points });
+  }
+
+  /** By way of the table, which shows what is doubtful with them. */
+  #onSource(event: PointsEvent): void {
+    event.stopPropagation();
+    this.renderRoot.querySelector('dc-points-table')?.take(event.points);
   }
 
   #onMove({ index, point, run }: PointMoveEvent): void {

@@ -48,6 +48,11 @@ export class PointsTable extends LitElement {
   #lastKey = 0;
   #sent: readonly CurvePoint[] | undefined;
 
+  /** Puts points in the place of those that are there; undo brings these back. */
+  take(points: readonly CurvePoint[]): void {
+    this.#change(sortedRows(points.map((point) => ({ key: ++this.#lastKey, ...point }))));
+  }
+
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (!changed.has('points') && this.hasUpdated) return;
     if (this.#sent !== undefined && isSame(this.#sent, this.points)) return;
@@ -169,10 +174,9 @@ export class PointsTable extends LitElement {
     if (paste?.take(text)) event.preventDefault();
   }
 
-  /** They stand in the place of the former ones; undo brings these back. */
   #onPasted(event: PointsEvent): void {
     event.stopPropagation();
-    this.#change(sortedRows(event.points.map((point) => ({ key: ++this.#lastKey, ...point }))));
+    this.take(event.points);
   }
 
   #emptyRow(): PointRow {
