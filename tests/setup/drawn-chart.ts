@@ -1,7 +1,7 @@
 // A chart as it may lie on a picture: turned and skewed, each axis evenly spaced or logarithmic. Places
 // come from rotating and shearing the paper, not from marks on it.
 
-import type { AxisScale, ChartValue } from '../../src/plot/chart-mapping.ts';
+import type { AxisScale, ChartValue } from '../../src/plot/chart-trace/chart-mapping.ts';
 
 interface DrawnAxis {
   readonly scale: AxisScale;

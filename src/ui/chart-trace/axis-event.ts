@@ -1,6 +1,6 @@
 // Sent by the fields of an axis: another value at one of its marks, or another spacing of its values.
 
-import type { AxisScale } from '../../plot/chart-mapping.ts';
+import type { AxisScale } from '../../plot/chart-trace/chart-mapping.ts';
 import { DcEvent } from '../dc-event.ts';
 
 /** What was changed. */

@@ -2,9 +2,9 @@
 
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import type { AxisName, AxisScale } from '../../plot/chart-mapping.ts';
-import type { AxisMark, TracedAxis } from '../../state/chart-trace/traced-chart.ts';
-import { axisWords } from '../../state/chart-trace/trace-words.ts';
+import type { AxisName, AxisScale } from '../../plot/chart-trace/chart-mapping.ts';
+import type { AxisMark, TracedAxis } from '../../plot/chart-trace/traced-chart.ts';
+import { axisWords } from '../../plot/chart-trace/trace-words.ts';
 import type { UnitSystem } from '../../units/quantity.ts';
 import type { ChoiceEvent } from '../choice-field/choice-event.ts';
 import '../choice-field/choice-field.ts';

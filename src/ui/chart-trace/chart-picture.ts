@@ -4,8 +4,8 @@
 import { html, LitElement, nothing, svg, type SVGTemplateResult, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { Place } from '../../plot/frame.ts';
-import type { MarkName } from '../../state/chart-trace/traced-chart.ts';
-import { markWords } from '../../state/chart-trace/trace-words.ts';
+import type { MarkName } from '../../plot/chart-trace/traced-chart.ts';
+import { markWords } from '../../plot/chart-trace/trace-words.ts';
 import { SizeController } from '../size-controller.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { chartPictureStyles } from './chart-picture.styles.ts';

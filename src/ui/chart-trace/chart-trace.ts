@@ -4,7 +4,7 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { Place } from '../../plot/frame.ts';
-import type { AxisName } from '../../plot/chart-mapping.ts';
+import type { AxisName } from '../../plot/chart-trace/chart-mapping.ts';
 import {
   AXIS_MARKS,
   mappingOf,
@@ -18,8 +18,8 @@ import {
   withPlace,
   withScale,
   withValue,
-} from '../../state/chart-trace/traced-chart.ts';
-import { LEAST_POINTS, nextStep } from '../../state/chart-trace/trace-words.ts';
+} from '../../plot/chart-trace/traced-chart.ts';
+import { LEAST_POINTS, nextStep } from '../../plot/chart-trace/trace-words.ts';
 import type { UnitSystem } from '../../units/quantity.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { buttonStyles } from '../styles/button.styles.ts';

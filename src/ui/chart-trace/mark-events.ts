@@ -2,7 +2,7 @@
 // taken away.
 
 import type { Place } from '../../plot/frame.ts';
-import type { MarkName } from '../../state/chart-trace/traced-chart.ts';
+import type { MarkName } from '../../plot/chart-trace/traced-chart.ts';
 import { DcEvent } from '../dc-event.ts';
 
 /** A place for what comes next. */

@@ -3,8 +3,8 @@
 
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Place } from '../../plot/frame.ts';
-import type { MarkName } from '../../state/chart-trace/traced-chart.ts';
-import { markWords } from '../../state/chart-trace/trace-words.ts';
+import type { MarkName } from '../../plot/chart-trace/traced-chart.ts';
+import { markWords } from '../../plot/chart-trace/trace-words.ts';
 
 /** What the buttons do. */
 export interface NudgeWishes {

@@ -6,7 +6,7 @@
 // and it is C + s′·(B − A) + t′·(D − C), its pressure follows from t′. It is exact for any oblique
 // chart, not for one in perspective.
 
-import type { Place } from './frame.ts';
+import type { Place } from '../frame.ts';
 
 /** How the values run along an axis. */
 export type AxisScale = 'linear' | 'logarithmic';

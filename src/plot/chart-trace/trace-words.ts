@@ -1,6 +1,6 @@
 // What is said while a chart is traced: what comes next, what each mark is called, and what is wrong.
 
-import type { AxisName, ChartMapping } from '../../plot/chart-mapping.ts';
+import type { AxisName, ChartMapping } from './chart-mapping.ts';
 import {
   mappingOf,
   type MarkName,

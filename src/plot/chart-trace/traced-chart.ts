@@ -8,8 +8,8 @@ import {
   type ChartAxis,
   type ChartMapping,
   chartMapping,
-} from '../../plot/chart-mapping.ts';
-import type { Place } from '../../plot/frame.ts';
+} from './chart-mapping.ts';
+import type { Place } from '../frame.ts';
 
 /** A mark on an axis; where it is and what it stands for are found out one after the other. */
 export interface AxisMark {

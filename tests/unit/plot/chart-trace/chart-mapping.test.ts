@@ -6,8 +6,8 @@ import {
   type ChartAxis,
   chartMapping,
   LEAST_APART,
-} from '../../../src/plot/chart-mapping.ts';
-import { drawnChart, type DrawnChart } from '../../setup/drawn-chart.ts';
+} from '../../../../src/plot/chart-trace/chart-mapping.ts';
+import { drawnChart, type DrawnChart } from '../../../setup/drawn-chart.ts';
 
 const marked = (chart: DrawnChart, axis: AxisName, low: number, high: number): ChartAxis => {
   const place = (value: number) =>

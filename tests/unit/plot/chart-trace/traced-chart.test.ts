@@ -11,8 +11,8 @@ import {
   withPlace,
   withScale,
   withValue,
-} from '../../../../src/state/chart-trace/traced-chart.ts';
-import { nextStep } from '../../../../src/state/chart-trace/trace-words.ts';
+} from '../../../../src/plot/chart-trace/traced-chart.ts';
+import { nextStep } from '../../../../src/plot/chart-trace/trace-words.ts';
 
 /** A chart of 0 to 1 m³/s over 100 to 500 px, and 0 to 2000 Pa over 400 to 0 px. */
 const PLACES = [
