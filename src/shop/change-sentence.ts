@@ -3,6 +3,7 @@
 
 import { formatQuantity } from '../units/format.ts';
 import type { UnitSystem } from '../units/quantity.ts';
+import { listed } from './listed.ts';
 import type { Shop } from './schema/shop-schema.ts';
 import type { DropReport, StateReport } from './state-report.ts';
 
@@ -128,9 +129,4 @@ function percent(travel: number): string {
 
 function capitalised(words: string): string {
   return words.charAt(0).toUpperCase() + words.slice(1);
-}
-
-function listed(words: readonly string[]): string {
-  if (words.length < 2) return words.join('');
-  return `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
 }

@@ -2,6 +2,7 @@
 
 import { formatQuantity } from '../units/format.ts';
 import { toDisplay, type UnitSystem, unitLabel } from '../units/quantity.ts';
+import { listed } from './listed.ts';
 import type { PathPart, PathStep } from './path-losses.ts';
 import { fittingWords } from './path-words.ts';
 
@@ -135,9 +136,4 @@ function roughLength(length: number, system: UnitSystem): string {
   const shown = toDisplay('length', system, length);
   const digits = system === 'us' ? shown.toFixed(0) : shown.toFixed(1);
   return `${digits}\u2009${unitLabel('length', system)}`;
-}
-
-function listed(words: readonly string[]): string {
-  if (words.length < 2) return words.join('');
-  return `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
 }

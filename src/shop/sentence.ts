@@ -4,6 +4,7 @@
 import { formatQuantity } from '../units/format.ts';
 import type { Quantity, UnitSystem } from '../units/quantity.ts';
 import { difficultySentences } from './difficulty-sentence.ts';
+import { listed } from './listed.ts';
 import { besideLimit } from './near-limit.ts';
 import type { Shop } from './schema/shop-schema.ts';
 import { sectionLabel } from './section-label.ts';
@@ -130,9 +131,4 @@ function tightBeyond(
 
 function show(quantity: Quantity, system: UnitSystem, si: number): string {
   return formatQuantity(quantity, system, si).text;
-}
-
-function listed(words: readonly string[]): string {
-  if (words.length < 2) return words.join('');
-  return `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
 }
