@@ -42,7 +42,7 @@ describe('a reach in words', () => {
       end: { kind: 'limit', limit: { ...reach.end.limit, kind: 'settles', section: 'main' } },
     };
     expect(reachSentence(longer, settles, 'us')).toMatch(
-      /^Band saw can reach \d+' .*" further; then Main falls below 787\u2009ft\/min, and chips settle\.$/,
+      /^Band saw can reach \d+' \d+" further; then Main falls below 790\u2009ft\/min, and chips settle\.$/,
     );
   });
 
