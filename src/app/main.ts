@@ -25,7 +25,7 @@ desk.kept = kept;
 document.body.append(desk);
 
 // Once the page has come to rest: it must not wait for what it may need another time.
-if (import.meta.env.PROD) {
+if (import.meta.env.PROD && import.meta.env.MODE !== 'single') {
   const begin = () => void import('./offline.ts').then(({ keepOffline }) => keepOffline(shelf));
   if (document.readyState === 'complete') begin();
   else addEventListener('load', begin);

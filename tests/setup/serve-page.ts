@@ -20,6 +20,7 @@ export async function servePage(): Promise<ServedPage> {
   const removeFolder = () => rmSync(folder, { recursive: true, force: true });
   try {
     build(folder);
+    run('node_modules/tsx/dist/cli.mjs', 'build/single-file.ts', folder);
   } catch (error) {
     removeFolder();
     throw error;
@@ -44,16 +45,16 @@ export async function servePage(): Promise<ServedPage> {
  * beside the scripts, which don't mention them and are the same as without.
  */
 function build(folder: string): void {
-  const vite = join(repository, 'node_modules', 'vite', 'bin', 'vite.js');
+  const options = ['--logLevel', 'warn', '--sourcemap', 'hidden', '--outDir', folder];
+  run('node_modules/vite/bin/vite.js', 'build', ...options);
+}
+
+function run(program: string, ...options: readonly string[]): void {
   const { NODE_ENV: _, ...environment } = process.env;
-  const run = spawnSync(
+  const { status, stdout, stderr } = spawnSync(
     process.execPath,
-    [vite, 'build', '--logLevel', 'warn', '--sourcemap', 'hidden', '--outDir', folder],
-    {
-      cwd: repository,
-      env: environment,
-      encoding: 'utf8',
-    },
+    [join(repository, program), ...options],
+    { cwd: repository, env: environment, encoding: 'utf8' },
   );
-  if (run.status !== 0) throw new Error(`the page does not build:\n${run.stdout}${run.stderr}`);
+  if (status !== 0) throw new Error(`the page does not build:\n${stdout}${stderr}`);
 }

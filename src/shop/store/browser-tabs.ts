@@ -67,7 +67,9 @@ class LockPlace implements TabPlace {
         this.#release = resolve;
         this.#turn.leads();
       });
-    this.#locks?.request(this.#name, options, held).catch(() => {
+    this.#locks?.request(this.#name, options, held).catch((error: unknown) => {
+      // A page without an origin, such as one from a disk, has no locks to share.
+      if (error instanceof DOMException && error.name === 'SecurityError') this.#turn.leads();
       // Given up while waiting, or taken by another tab while held.
       if (!isHeld) return;
       this.#turn.lost();

@@ -16,6 +16,12 @@ import { shopListStyles } from './shop-list.styles.ts';
 /** Problems of an unreadable record that are listed; its file tells the rest. */
 const MOST_PROBLEMS = 5;
 
+/** Told by its address, so that nothing is fetched until it is wanted. */
+const TAKE_ALONG = html`<p>
+  <a href="./dropcurve.html" download="dropcurve.html">Download the whole page as one file</a>: it
+  opens from a disk or a stick, without a network. Shops move there and back as files.
+</p>`;
+
 /**
  * @element dc-shop-list
  * @fires dc-shelf - something is wanted of the shelf
@@ -85,6 +91,7 @@ export class ShopList extends LitElement {
           ? html`<p>None is kept yet. The demo is kept once you change something in it.</p>`
           : nothing
       }
+      ${location.protocol === 'file:' ? nothing : TAKE_ALONG}
       <div class="actions">${this.#button(`Back to ${this.openName}`, { kind: 'back' })}</div>`;
   }
 
