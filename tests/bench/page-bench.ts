@@ -1,4 +1,5 @@
-// `npm run bench:page`: what the built page does in a frame while a gate is dragged in Chromium.
+// `npm run bench:page`: what the built page does in a frame while a gate is dragged in
+// Chromium, and while a point of the collector's curve is.
 //
 // A frame's work is what the main thread spends on script (events, animation frames, microtasks,
 // garbage collection), style and layout, from Chromium's trace; painting is printed beside it. It is
@@ -13,8 +14,10 @@ import { launchChromium } from '../setup/launch-chromium.ts';
 import { longShop } from '../setup/long-shop.ts';
 import { servePage } from '../setup/serve-page.ts';
 import { demoShop } from '../unit/state/demo-shop.ts';
-import { type DragRecord, dragGate, showShop } from './drag-gate.ts';
+import { dragGate, showShop } from './drag-gate.ts';
+import { dragPoint, showCurve } from './drag-point.ts';
 import { timeByRoom } from './profile-rooms.ts';
+import type { DragRecord } from './record-drag.ts';
 import type { FrameWork } from './trace-frames.ts';
 
 const SOLVING = ['math', 'air', 'curve', 'duct', 'solve', 'study', 'shop'];
@@ -41,7 +44,7 @@ function print(name: string, value: number): void {
 async function drags(page: Page, shop: Shop, slowdown: number): Promise<DragRecord[]> {
   const records: DragRecord[] = [];
   for (let i = 0; i < DRAGS; i++) {
-    records.push(await dragGate(page, dragged(shop), MOVES, slowdown, 'time'));
+    records.push(await dragGate(page, dragged(shop), { moves: MOVES, slowdown, watch: 'time' }));
   }
   return records;
 }
@@ -97,7 +100,10 @@ async function run(browser: Browser, address: string, folder: string): Promise<v
   const slow = await drags(page, demo, 4);
   print('drag-12-slow-p50-ms', quantile(slow, 0.5));
   print('drag-12-slow-p99-ms', quantile(slow, 0.99));
-  printShares(await dragGate(page, dragged(demo), MOVES, 1, 'profile'), folder);
+  printShares(
+    await dragGate(page, dragged(demo), { moves: MOVES, slowdown: 1, watch: 'profile' }),
+    folder,
+  );
 
   const long = longShop(60);
   await showShop(
@@ -106,6 +112,14 @@ async function run(browser: Browser, address: string, folder: string): Promise<v
     long.drops.slice(0, OPEN_OF_LONG).map(({ id }) => id),
   );
   print('drag-60-p95-ms', quantile(await drags(page, long, 1), 0.95));
+
+  await showShop(page, demo, demo.gateSets[0]?.open ?? []);
+  await showCurve(page);
+  const points: DragRecord[] = [];
+  for (let i = 0; i < DRAGS; i++) {
+    points.push(await dragPoint(page, { moves: MOVES, slowdown: 1, watch: 'time' }));
+  }
+  print('drag-point-p95-ms', quantile(points, 0.95));
   await page.close();
 }
 

@@ -69,6 +69,50 @@ describe('the collector', () => {
     expect(session.shop.value.collector.separator).toMatchObject({ coefficient: 2 });
   });
 
+  it('follows the basis, the fit and a second collector alike', async () => {
+    const session = await unfolded('Collector');
+    const first = flowOf(session);
+    await page.getByRole('radio', { name: /at a tap/ }).click();
+    await drawn();
+    expect(flowOf(session)).toBeLessThan(first);
+    expect(text(/^At the operating point, .* and the ducts get /).elements()).toHaveLength(1);
+    await choice('The line goes').selectOptions('smoothed between scattered readings');
+    expect(session.shop.value.collector.curve.fit).toEqual({ kind: 'smooth' });
+    expect(text(/^R² [01]\.\d{4}, RMS residual /).elements()).toHaveLength(1);
+    const one = flowOf(session);
+    await choice('How many, and how they stand').selectOptions('two alike, side by side');
+    expect(session.shop.value.collector.arrangement).toEqual({ kind: 'parallel', count: 2 });
+    expect(flowOf(session)).toBeGreaterThan(one);
+    // The points are those of one, so nothing is told of a gap to both together.
+    expect(text(/^At the operating point, .* and the ducts get /).elements()).toHaveLength(0);
+    await choice('How many, and how they stand').selectOptions('one');
+    expect(session.shop.value.collector.arrangement).toBeUndefined();
+  });
+
+  it('says what the motor has to do, and where it has most', async () => {
+    const session = await unfolded('Collector');
+    await type('Nameplate of the motor', '1 hp');
+    expect(session.shop.value.collector.curve.nameplate).toBeCloseTo(745.7, 1);
+    await expect.poll(() => text(/^Overloaded\./).elements().length).toBe(1);
+    expect(text(/It takes most with every gate open/).elements()).toHaveLength(1);
+    await choice('Power known').selectOptions('by the efficiency of the fan');
+    await type('Efficiency, air power over shaft power', '50');
+    expect(session.shop.value.collector.curve.efficiency).toBe(0.5);
+  });
+
+  it('moves a point in its plot, which is one step to undo', async () => {
+    const session = await unfolded('Collector');
+    const before = session.shop.value.collector.curve;
+    const flow = flowOf(session);
+    (slider('Point 5 of the curve').element() as HTMLElement).focus();
+    await userEvent.keyboard('{ArrowDown}{ArrowDown}{Shift>}{ArrowDown}{/Shift}');
+    await drawn();
+    expect(flowOf(session)).toBeLessThan(flow);
+    expect(session.shop.value.collector.curve.name).toMatch(/, changed$/);
+    session.undo();
+    expect(session.shop.value.collector.curve).toEqual(before);
+  });
+
   it('states the same filter in another way without moving the point', async () => {
     const session = await unfolded('Collector');
     const before = flowOf(session);

@@ -63,6 +63,8 @@ export function strayPoint(
     const others = points.toSpliced(at, 1);
     const fitting = lineAt(others, points[at]!.flow);
     const away = Math.abs(points[at]!.pressure - fitting);
+    // Most points are near enough, and need no look at how far the others lie.
+    if (away <= ASTRAY.part * greatest) continue;
     const usual = median(awayFromOthers(others));
     const excess = away / Math.max(ASTRAY.part * greatest, ASTRAY.times * usual);
     if (excess > (best?.excess ?? 1)) best = { at, fitting, excess };

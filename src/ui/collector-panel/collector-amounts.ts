@@ -8,11 +8,18 @@ import type { Quantity } from '../../units/quantity.ts';
 export interface Amount {
   readonly label: string;
   readonly quantity: Quantity;
-  readonly value: number;
+  readonly value: number | undefined;
   readonly low: number;
   readonly high: number;
   readonly hint?: string;
   readonly take: (value: number) => void;
+}
+
+/** An amount that may be left open. */
+export interface OpenAmount extends Omit<Amount, 'take'> {
+  /** Whether it may be emptied. */
+  readonly optional?: true;
+  readonly take: (value: number | undefined) => void;
 }
 
 type Separator = Collector['separator'];

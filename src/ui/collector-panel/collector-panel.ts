@@ -17,17 +17,27 @@ import type { Session } from '../../state/session.ts';
 import { formatQuantity } from '../../units/format.ts';
 import type { Quantity, UnitSystem } from '../../units/quantity.ts';
 import type { ChoiceEvent } from '../choice-field/choice-event.ts';
+import type { Choice } from '../choice-field/choice-field.ts';
 import '../choice-field/choice-field.ts';
 import type { CurveEffect } from '../curve-editor/curve-editor.ts';
 import '../curve-editor/curve-editor.ts';
 import type { CurveEvent } from '../curve-editor/curve-event.ts';
 import '../effect-line/effect-line.ts';
 import type { QuantityEvent } from '../quantity-field/quantity-event.ts';
+import '../power-table/power-table.ts';
 import '../quantity-field/quantity-field.ts';
 import { SessionController } from '../session-controller.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { panelFormStyles } from '../styles/panel-form.styles.ts';
-import { type Amount, filterAmounts, separatorAmounts } from './collector-amounts.ts';
+import { ARRANGEMENTS, arrangementKey, arrangementOf } from './arrangement-choice.ts';
+import {
+  type Amount,
+  filterAmounts,
+  type OpenAmount,
+  separatorAmounts,
+} from './collector-amounts.ts';
+import { MotorController } from './motor-controller.ts';
+import { motorGroup } from './motor-group.ts';
 
 const OWN = 'own';
 const SEPARATORS = [
@@ -42,17 +52,28 @@ const USUAL_SEPARATOR = { kind: 'coefficient', coefficient: 4, diameter: 0.1524 
 export class CollectorPanel extends LitElement {
   static override styles = [baseStyles, panelFormStyles];
 
-  readonly #session = new SessionController(this, (session) => ({
-    session,
-    collector: session.shop.value.collector,
-    units: session.units.value,
-    effect: {
-      available: session.model.value.curve,
-      point: session.report.value.operatingPoint ?? undefined,
-    },
-  }));
+  readonly #session = new SessionController(
+    this,
+    (session) => ({
+      session,
+      collector: session.shop.value.collector,
+      units: session.units.value,
+      effect: {
+        available: session.model.value.curve,
+        // The entered points are of one: to several together they have no gap that would mean anything.
+        point: session.shop.value.collector.arrangement
+          ? undefined
+          : (session.report.value.operatingPoint ?? undefined),
+      },
+    }),
+    'when seen',
+  );
+
+  /** Asks for every named state of the gates, so it waits until nothing changes any more. */
+  readonly #motor = new MotorController(this);
 
   readonly #examples = exampleCurves();
+  #choices: { readonly own: string; readonly list: readonly Choice[] } | undefined;
 
   protected override render(): TemplateResult {
     const view = this.#session.value;
@@ -60,13 +81,28 @@ export class CollectorPanel extends LitElement {
     const { session, collector, units, effect } = view;
     return html`<dc-effect-line></dc-effect-line>
       ${this.#curve(session, collector.curve, units, effect)} ${this.#running(session, collector, units)}
+      ${motorGroup({
+        curve: collector.curve,
+        units,
+        words: this.#motor.wordsFor(session),
+        amount: (amount) => this.#openAmount(units, amount),
+        set: (curve) => session.edit(replaceCurve(editedCurve(collector.curve, curve))),
+      })}
       ${this.#filter(session, collector, units)} ${this.#separator(session, collector, units)}`;
+  }
+
+  /** The examples, and the curve itself where it is none; the very same list while that holds. */
+  #choicesFor(curve: Curve, isExample: boolean): readonly Choice[] {
+    const own = isExample ? '' : curve.name;
+    if (this.#choices?.own === own) return this.#choices.list;
+    const examples = this.#examples.map(({ id, name }) => ({ value: id ?? name, words: name }));
+    const list = own === '' ? examples : [{ value: OWN, words: own }, ...examples];
+    this.#choices = { own, list };
+    return list;
   }
 
   #curve(session: Session, curve: Curve, units: UnitSystem, effect: CurveEffect): TemplateResult {
     const example = this.#examples.find(({ id }) => id === curve.id);
-    const choices = this.#examples.map(({ id, name }) => ({ value: id ?? name, words: name }));
-    const own = { value: OWN, words: curve.name };
     return html`<div class="group">
       <h3>Its curve</h3>
       <p class="about">
@@ -77,7 +113,7 @@ export class CollectorPanel extends LitElement {
         <dc-choice-field
           class="long"
           label="Curve"
-          .choices=${example ? choices : [own, ...choices]}
+          .choices=${this.#choicesFor(curve, example !== undefined)}
           .value=${example?.id ?? OWN}
           @dc-choice=${({ value }: ChoiceEvent) => this.#onExample(session, value)}
         ></dc-choice-field>
@@ -93,7 +129,7 @@ export class CollectorPanel extends LitElement {
   }
 
   #running(session: Session, collector: Collector, units: UnitSystem): TemplateResult {
-    const { speedRatio = 1, wheelRatio = 1, curve } = collector;
+    const { speedRatio = 1, wheelRatio = 1, curve, arrangement } = collector;
     const hint = (quantity: Quantity, ratio: number, whole: number | undefined) =>
       whole === undefined ? '' : `${formatQuantity(quantity, units, ratio * whole).text} here`;
     return html`<div class="group">
@@ -118,6 +154,14 @@ export class CollectorPanel extends LitElement {
           hint: hint('diameter', wheelRatio, curve.wheelDiameter),
           take: (ratio) => session.edit(setCollector({ wheelRatio: ratioOrNone(ratio) })),
         })}
+        <dc-choice-field
+          label="How many, and how they stand"
+          .choices=${ARRANGEMENTS}
+          .value=${arrangementKey(arrangement)}
+          .hint=${arrangement ? 'each with its own filter and separator' : ''}
+          @dc-choice=${({ value }: ChoiceEvent) =>
+            session.edit(setCollector({ arrangement: arrangementOf(value) }))}
+        ></dc-choice-field>
       </div>
     </div>`;
   }
@@ -172,7 +216,15 @@ export class CollectorPanel extends LitElement {
   }
 
   #amount(units: UnitSystem, amount: Amount): TemplateResult {
-    const { label, quantity, value, low, high, hint = '', take } = amount;
+    const { take, ...rest } = amount;
+    return this.#openAmount(units, {
+      ...rest,
+      take: (value) => value !== undefined && take(value),
+    });
+  }
+
+  #openAmount(units: UnitSystem, amount: OpenAmount): TemplateResult {
+    const { label, quantity, value, low, high, hint = '', optional = false, take } = amount;
     return html`<dc-quantity-field
       .label=${label}
       .quantity=${quantity}
@@ -181,7 +233,8 @@ export class CollectorPanel extends LitElement {
       .low=${low}
       .high=${high}
       .hint=${hint}
-      @dc-quantity=${(event: QuantityEvent) => event.value !== undefined && take(event.value)}
+      ?optional=${optional}
+      @dc-quantity=${(event: QuantityEvent) => take(event.value)}
     ></dc-quantity-field>`;
   }
 

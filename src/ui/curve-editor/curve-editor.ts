@@ -13,10 +13,12 @@ import { curveTable } from '../../plot/curve-reading.ts';
 import type { EnteredCurve } from '../../plot/curve-plot.ts';
 import type { FlowPoint } from '../../plot/moving-plot.ts';
 import type { Curve } from '../../shop/schema/curve-schema.ts';
+import { fitWords } from '../../state/collector/fit-words.ts';
 import { gapWords } from '../../state/collector/gap-words.ts';
 import type { UnitSystem } from '../../units/quantity.ts';
 import '../basis-choice/basis-choice.ts';
 import type { ChoiceEvent } from '../choice-field/choice-event.ts';
+import '../choice-field/choice-field.ts';
 import '../curve-plot/curve-plot.ts';
 import '../curve-sources/curve-sources.ts';
 import type { PointMoveEvent } from '../curve-plot/point-move-event.ts';
@@ -35,6 +37,11 @@ import { basisWords } from './curve-words.ts';
 
 /** Inside diameter of the pipe with the tap, until it is said: 6 in. [m]. */
 const USUAL_TAP = 0.1524;
+
+const FITS = [
+  { value: 'through', words: 'exactly through the points' },
+  { value: 'smooth', words: 'smoothed between scattered readings' },
+];
 
 /** What the curve comes to in the shop. */
 export interface CurveEffect {
@@ -76,6 +83,7 @@ export class CurveEditor extends LitElement {
             .value=${curve.name}
             @dc-text=${(event: TextEvent) => this.#onName(event)}
           ></dc-text-field>
+          ${this.#fit(curve)}
           <dc-basis-choice
             .value=${curve.basis.kind}
             @dc-choice=${(event: ChoiceEvent) => this.#onBasis(event)}
@@ -131,6 +139,17 @@ export class CurveEditor extends LitElement {
         .picture=${() => this.renderRoot.querySelector('dc-curve-plot')?.picture}
       ></dc-plot-tools>
     </div>`;
+  }
+
+  #fit(curve: Curve): TemplateResult {
+    const hint = usedPoints(curve).length < 2 ? '' : fitWords(curve, this.units);
+    return html`<dc-choice-field
+      label="The line goes"
+      .choices=${FITS}
+      .value=${curve.fit?.kind ?? 'through'}
+      .hint=${hint}
+      @dc-choice=${(event: ChoiceEvent) => this.#onFit(event)}
+    ></dc-choice-field>`;
   }
 
   #gap({ entered }: EnteredCurve, available: CollectorCurve, { flow }: FlowPoint): string {
@@ -195,6 +214,15 @@ export class CurveEditor extends LitElement {
         ? ({ kind: 'tap', diameter: USUAL_TAP } as const)
         : ({ kind: value === 'total' ? 'total' : 'fan-static' } as const);
     this.#send({ basis });
+  }
+
+  #onFit(event: ChoiceEvent): void {
+    event.stopPropagation();
+    if (!this.curve) return;
+    const { fit: _, ...through } = this.curve;
+    const curve: Curve =
+      event.value === 'smooth' ? { ...through, fit: { kind: 'smooth' } } : through;
+    this.dispatchEvent(new CurveEvent(curve));
   }
 
   #onAmount(event: QuantityEvent, changes: (value: number) => Partial<Curve>): void {
