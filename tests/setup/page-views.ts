@@ -39,7 +39,8 @@ export const pageViews: readonly PageView[] = [
     name: 'figures',
     reach: async (page) => {
       await pictures(page);
-      for (const figures of await page.getByText(/^Figures of the /).all()) await figures.click();
+      for (const figures of await page.getByRole('button', { name: /^Figures of the / }).all())
+        await figures.click();
       await page.getByRole('table', { name: 'Speed at each drop' }).waitFor();
     },
   },

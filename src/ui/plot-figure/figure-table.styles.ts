@@ -12,7 +12,8 @@ export const figureTableStyles = css`
     touch-action: manipulation;
   }
 
-  summary::before {
+  summary::before,
+  .fold::before {
     content: '';
     inline-size: 0.375rem;
     block-size: 0.375rem;
@@ -22,7 +23,13 @@ export const figureTableStyles = css`
     rotate: -45deg;
   }
 
-  details[open] > summary::before {
+  .fold::before {
+    display: inline-block;
+    vertical-align: middle;
+  }
+
+  details[open] > summary::before,
+  .fold[aria-expanded='true']::before {
     rotate: 45deg;
     translate: 0 -2px;
   }

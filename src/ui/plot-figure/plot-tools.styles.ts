@@ -2,48 +2,30 @@ import { css } from 'lit';
 
 export const plotToolsStyles = css`
   :host {
-    display: grid;
-    grid-template-columns: auto minmax(0, 1fr);
+    display: block;
     container-type: inline-size;
     min-inline-size: 0;
   }
 
-  details {
-    grid-area: 1 / 1 / 2 / 3;
-    min-inline-size: 0;
-  }
-
   .line {
-    grid-area: 1 / 2;
     display: flex;
     flex-wrap: wrap;
-    justify-content: end;
-    align-self: start;
+    align-items: center;
     column-gap: 12px;
-    pointer-events: none;
   }
 
-  .line > * {
-    pointer-events: auto;
+  .fold {
+    margin-inline-end: auto;
+    padding-inline-start: 0;
+  }
+
+  /* For ears only, so it takes no part in the underlining of buttons. */
+  .fold > span {
+    border: 0;
   }
 
   .save {
     white-space: nowrap;
-  }
-
-  @container (max-width: 27.5em) {
-    details {
-      grid-area: 2 / 1 / 3 / 3;
-    }
-
-    .line {
-      grid-area: 1 / 1 / 2 / 3;
-      justify-content: space-between;
-    }
-
-    .save {
-      margin-inline-start: auto;
-    }
   }
 
   @media print {

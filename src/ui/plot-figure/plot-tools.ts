@@ -40,16 +40,22 @@ export class PlotTools extends LitElement {
   }
 
   protected override render(): TemplateResult {
-    return html`<details @toggle=${(event: Event) => this.#onToggle(event)}>
-        <summary>Figures<span class="for-ears"> of the ${this.label}, as a table</span></summary>
-        ${this.isOpen && this.table ? figureTable(this.table()) : nothing}
-      </details>
-      <div class="line">
+    return html`<div class="line">
+        <button
+          class="fold"
+          type="button"
+          aria-expanded=${this.isOpen ? 'true' : 'false'}
+          aria-controls="figures"
+          @click=${() => this.#fold()}
+        >
+          Figures<span class="for-ears"> of the ${this.label}, as a table</span>
+        </button>
         <slot></slot>
         <div class="save" role="group" aria-label="Save the ${this.label} as a picture">
           ${this.#saveButton('svg', 'SVG')}${this.#saveButton('png', 'PNG')}
         </div>
-      </div>`;
+      </div>
+      <div id="figures">${this.isOpen && this.table ? figureTable(this.table()) : nothing}</div>`;
   }
 
   #saveButton(kind: PictureKind, word: string): TemplateResult {
@@ -62,8 +68,8 @@ export class PlotTools extends LitElement {
     </button>`;
   }
 
-  #onToggle(event: Event): void {
-    this.isOpen = (event.currentTarget as HTMLDetailsElement).open;
+  #fold(): void {
+    this.isOpen = !this.isOpen;
   }
 
   async #save(kind: PictureKind): Promise<void> {

@@ -102,6 +102,7 @@ export class RunDrawing extends LitElement {
         @wheel=${this.#window.onWheel}
         @touchstart=${this.#window.onTouchStart}
         @touchmove=${this.#window.onTouchMove}
+        @focusout=${this.#onBlur}
       >
         <svg
           class="run"
@@ -114,7 +115,6 @@ export class RunDrawing extends LitElement {
           viewBox="0 0 ${drawn.width} ${drawn.height}"
           @keydown=${this.#onKey}
           @pointerleave=${this.#onLeave}
-          @focusout=${this.#onBlur}
         >
           ${runPicture(sections, drawn, { selected: stopOf(sections, this.selection), hovered, focused })}
           ${this.#targets(drawn)}
