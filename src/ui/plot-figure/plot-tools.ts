@@ -47,9 +47,8 @@ export class PlotTools extends LitElement {
           aria-expanded=${this.isOpen ? 'true' : 'false'}
           aria-controls="figures"
           @click=${() => this.#fold()}
+          >Figures<span class="for-ears"> of the ${this.label}, as a table</span></button
         >
-          Figures<span class="for-ears"> of the ${this.label}, as a table</span>
-        </button>
         <slot></slot>
         <div class="save" role="group" aria-label="Save the ${this.label} as a picture">
           ${this.#saveButton('svg', 'SVG')}${this.#saveButton('png', 'PNG')}
