@@ -2,6 +2,7 @@
 
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement } from 'lit/decorators.js';
+import { pressureTerms } from '../../curve/pressure-terms.ts';
 import { replaceCurve, setCollector } from '../../shop/edits/edit-shop.ts';
 import { exampleCurves } from '../../shop/example-curves.ts';
 import type { Collector } from '../../shop/schema/collector-schema.ts';
@@ -52,22 +53,7 @@ const USUAL_SEPARATOR = { kind: 'coefficient', coefficient: 4, diameter: 0.1524 
 export class CollectorPanel extends LitElement {
   static override styles = [baseStyles, panelFormStyles];
 
-  readonly #session = new SessionController(
-    this,
-    (session) => ({
-      session,
-      collector: session.shop.value.collector,
-      units: session.units.value,
-      effect: {
-        available: session.model.value.curve,
-        // The entered points are of one: to several together they have no gap that would mean anything.
-        point: session.shop.value.collector.arrangement
-          ? undefined
-          : (session.report.value.operatingPoint ?? undefined),
-      },
-    }),
-    'when seen',
-  );
+  readonly #session = new SessionController(this, readCollector, 'when seen');
 
   /** Asks for every named state of the gates, so it waits until nothing changes any more. */
   readonly #motor = new MotorController(this);
@@ -242,6 +228,18 @@ export class CollectorPanel extends LitElement {
     const example = this.#examples.find((each) => each.id === id);
     if (example) session.edit(replaceCurve(example));
   }
+}
+
+function readCollector(session: Session) {
+  const { collector } = session.shop.value;
+  const { curve, air } = session.model.value;
+  const point = session.report.value.operatingPoint ?? undefined;
+  const effect: CurveEffect = {
+    available: curve,
+    point,
+    terms: point && pressureTerms(collector, air, point.flow),
+  };
+  return { session, collector, units: session.units.value, effect };
 }
 
 /** A ratio of 1 is not written. */

@@ -1,11 +1,15 @@
 // The motor's load in words, reckoned once a change is over: it balances every named state of the gates.
 
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
-import { motorLoad, motorWords } from '../../state/collector/motor-load.ts';
+import { motorLoad, motorSentence, worstMotorLoad } from '../../shop/motor-load.ts';
 import type { Session } from '../../state/session.ts';
 
 /** What is said of the motor. */
-export type MotorWords = ReturnType<typeof motorWords>;
+export interface MotorWords {
+  readonly text: string;
+  /** Whether the motor is asked more than its nameplate, now or in the worst state. */
+  readonly isOver: boolean;
+}
 
 /** How long nothing must have changed [ms]. */
 const REST = 120;
@@ -45,8 +49,11 @@ export class MotorController implements ReactiveController {
   #say(session: Session): void {
     const [shop, gates, units] = [session.shop.peek(), session.gates.peek(), session.units.peek()];
     this.#saidOf = [shop, gates, units];
-    const load = motorLoad(shop, session.model.peek(), gates);
-    this.#words = motorWords(load, shop.collector.curve.nameplate, units);
+    const model = session.model.peek();
+    const now = motorLoad(shop, model, session.report.peek());
+    const worst = worstMotorLoad(shop, model);
+    const most = Math.max((now.kind === 'known' && now.load) || 0, worst?.motor.load ?? 0);
+    this.#words = { text: motorSentence(now, worst, units), isOver: most > 1 };
     this.#host.requestUpdate();
   }
 }

@@ -5,10 +5,9 @@ import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import type { CollectorCurve } from '../../curve/collector-curve.ts';
-import { availableSuction } from '../../curve/collector-curve.ts';
 import { enteredSpline } from '../../curve/entered-spline.ts';
+import type { PressureTerms } from '../../curve/pressure-terms.ts';
 import { usedPoints } from '../../curve/used-points.ts';
-import { valueAt } from '../../math/hermite.ts';
 import { curveTable } from '../../plot/curve-reading.ts';
 import type { EnteredCurve } from '../../plot/curve-plot.ts';
 import type { FlowPoint } from '../../plot/moving-plot.ts';
@@ -47,6 +46,8 @@ const FITS = [
 export interface CurveEffect {
   readonly available: CollectorCurve;
   readonly point: FlowPoint | undefined;
+  /** From the entered pressure at that point to what the ducts get. */
+  readonly terms: PressureTerms | undefined;
 }
 
 /**
@@ -131,7 +132,11 @@ export class CurveEditor extends LitElement {
         .pressure=${pressure}
         @dc-point-move=${(event: PointMoveEvent) => this.#onMove(event)}
       ></dc-curve-plot>
-      ${effect && point ? html`<p class="gap">${this.#gap(entered, effect.available, point)}</p>` : nothing}
+      ${
+        effect?.terms && point
+          ? html`<p class="gap">${gapWords(point.flow, effect.terms, curve.basis, units)}</p>`
+          : nothing
+      }
       <dc-plot-tools
         label="collector’s curve"
         file="collector-curve"
@@ -150,15 +155,6 @@ export class CurveEditor extends LitElement {
       .hint=${hint}
       @dc-choice=${(event: ChoiceEvent) => this.#onFit(event)}
     ></dc-choice-field>`;
-  }
-
-  #gap({ entered }: EnteredCurve, available: CollectorCurve, { flow }: FlowPoint): string {
-    const facts = {
-      flow,
-      entered: valueAt(entered, flow),
-      available: availableSuction(available, flow),
-    };
-    return this.curve ? gapWords(facts, this.curve.basis, this.units) : '';
   }
 
   #tap(diameter: number): TemplateResult {
