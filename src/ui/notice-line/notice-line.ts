@@ -50,6 +50,13 @@ export class NoticeLine extends LitElement {
         overflow-wrap: anywhere;
       }
 
+      .actions {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 0 12px;
+        margin-inline-start: -6px;
+      }
+
       ul {
         flex-basis: 100%;
         max-block-size: 40vh;
@@ -81,9 +88,11 @@ export class NoticeLine extends LitElement {
 
   #line({ text, problems = [], undo, action, save }: Notice): TemplateResult {
     return html`<p>${text}</p>
+      <div class="actions">
       ${undo ? button('Undo', undo) : nothing}${action ? button(action.words, action.act) : nothing}
       ${save === undefined ? nothing : button('Save a file', () => this.#onSave(save))}
       ${button('Dismiss', () => this.dispatchEvent(new DismissEvent()))}
+      </div>
       ${
         problems.length === 0
           ? nothing

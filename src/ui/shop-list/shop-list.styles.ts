@@ -16,10 +16,6 @@ export const shopListStyles = css`
   }
 
   li {
-    display: grid;
-    grid-template-columns: minmax(0, 1fr) auto;
-    align-items: end;
-    gap: 0 24px;
     padding-block: 10px;
     border-block-start: 1px solid var(--dc-rule);
   }
@@ -27,6 +23,11 @@ export const shopListStyles = css`
   li[aria-current='true'] {
     border-block-start: 2px solid var(--dc-ink);
     padding-block-start: 9px;
+  }
+
+  dc-text-field {
+    display: block;
+    max-inline-size: 560px;
   }
 
   .about {
@@ -66,11 +67,6 @@ export const shopListStyles = css`
     outline-offset: 2px;
   }
 
-  details {
-    grid-column: 1 / -1;
-    min-inline-size: 0;
-  }
-
   summary {
     display: inline-flex;
     align-items: center;
@@ -88,6 +84,11 @@ export const shopListStyles = css`
     border: solid var(--dc-ink-soft);
     border-width: 0 1.5px 1.5px 0;
     rotate: -45deg;
+  }
+
+  a {
+    color: var(--dc-air);
+    text-underline-offset: 3px;
   }
 
   details[open] > summary::before {
