@@ -96,9 +96,4 @@ export const shopListStyles = css`
     translate: 0 -2px;
   }
 
-  @media (max-width: 44.9375em) {
-    li {
-      display: block;
-    }
-  }
 `;
