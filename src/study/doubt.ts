@@ -4,7 +4,8 @@
 import { areasOf, type DropWay, emptyFigures, readFigures } from './drop-figures.ts';
 import type { Study } from './progress.ts';
 import type { StatesQuestion } from './state-plan.ts';
-import { beginRound, solveState, stateSolver } from './state-solver.ts';
+import { beginRound, solveState } from './state-solver.ts';
+import { stateSolver } from './state-workspace.ts';
 
 /** A drop in a state that is followed. */
 export interface FollowedDrop extends DropWay {

@@ -8,22 +8,18 @@
 // it again between two lengths, the nearest approach is looked at as well: it may hold two crossings.
 
 import type { CollectorCurve } from '../curve/collector-curve.ts';
-import { findRoot } from '../math/bracket-root.ts';
 import { findCrossings } from '../solve/balance.ts';
 import type { Network } from '../solve/network.ts';
 import type { Workspace } from '../solve/workspace.ts';
+import { LENGTH_TOLERANCE, lengthRoots, type Reading } from './length-roots.ts';
 import type { Study } from './progress.ts';
 
 /** Parts that the range is scanned in. */
 export const SCAN_PARTS = 64;
-/** How near a crossing is found [m]. */
-const LENGTH_TOLERANCE = 1e-7;
 /** Part of a scanned part over which slopes are taken [-]. */
 const SLOPE_PART = 1e-3;
 /** A flow this far from its threshold on one side of a crossing has jumped [-]. */
 const JUMP = 1e-3;
-/** Steps of the search for a nearest approach; each leaves 0.618 of the interval. */
-const APPROACH_STEPS = 24;
 
 /** A network, one section of which can be lengthened. */
 export interface Lengthening {
@@ -98,7 +94,7 @@ export function lengthenTo(copy: Network, lengthening: Lengthening, length: numb
 
 /**
  * Finds every added length at which a flow passes a threshold. A step of the study is one length of
- * the scan; the last one looks into all that was found.
+ * the scan, or after that one threshold.
  * @param lengthening - the network, the section, the gates and the collector
  * @param thresholds - flows [m³/s] in sections that are of interest
  * @param longest - greatest length to look at, above 0 [m]
@@ -119,7 +115,7 @@ export function* lengthCrossings(
     lengthenTo(copy, lengthening, length);
     return findCrossings(copy, work, lengthening.gate, lengthening.curve).length > 0;
   };
-  const total = SCAN_PARTS + 2;
+  const total = SCAN_PARTS + 1 + thresholds.length;
   const points: LengthPoint[] = [];
   const ahead: Float64Array[] = [];
   const flowAt = (length: number) => (balances(length) ? work.flow.slice() : new Float64Array(0));
@@ -129,75 +125,19 @@ export function* lengthCrossings(
     ahead.push(flowAt(length + (SLOPE_PART * longest) / SCAN_PARTS));
     yield { done: k + 1, total };
   }
-  const crossings = thresholds.flatMap(({ section, flow }, threshold) => {
+  const crossings: LengthCrossing[] = [];
+  for (const [threshold, { section, flow }] of thresholds.entries()) {
     const excess = (length: number) => (balances(length) ? work.flow[section]! - flow : -flow);
     const readings = points.map((point, k): Reading => {
       const here = point.flow[section] ?? 0;
       return { length: point.length, excess: here - flow, ahead: (ahead[k]![section] ?? 0) - here };
     });
-    return rootsOf(excess, readings).map((length) => ({
-      threshold,
-      length,
-      ...passage(excess, length, longest, flow),
-    }));
-  });
-  yield { done: total, total };
+    for (const length of lengthRoots(excess, readings)) {
+      crossings.push({ threshold, length, ...passage(excess, length, longest, flow) });
+    }
+    yield { done: SCAN_PARTS + 2 + threshold, total };
+  }
   return { crossings: crossings.toSorted((a, b) => a.length - b.length), points };
-}
-
-/** A flow over its threshold at one length, and what it changes by a little further on [m³/s]. */
-interface Reading {
-  readonly length: number;
-  readonly excess: number;
-  readonly ahead: number;
-}
-
-/** Lengths at which a function that has been read at some of them changes its sign. */
-function rootsOf(excess: (length: number) => number, readings: readonly Reading[]): number[] {
-  const roots: number[] = [];
-  const between = (low: number, high: number) => {
-    const outcome = findRoot(excess, low, high, LENGTH_TOLERANCE);
-    if (outcome.kind === 'found') roots.push(outcome.root);
-  };
-  for (let k = 1; k < readings.length; k++) {
-    const [from, to] = [readings[k - 1]!, readings[k]!];
-    const side = from.excess >= 0 ? 1 : -1;
-    if (from.excess >= 0 !== to.excess >= 0) between(from.length, to.length);
-    else if (side * from.ahead < 0 && side * to.ahead > 0) {
-      const distance = (length: number) => side * excess(length);
-      const nearest = nearestApproach(distance, from.length, to.length);
-      if (nearest === undefined) continue;
-      between(from.length, nearest);
-      between(nearest, to.length);
-    }
-  }
-  return roots;
-}
-
-/** Golden section for a length at which the function is below zero, if its dip reaches there. */
-function nearestApproach(
-  distance: (length: number) => number,
-  from: number,
-  to: number,
-): number | undefined {
-  const part = (Math.sqrt(5) - 1) / 2;
-  let [low, high] = [from, to];
-  let [left, right] = [high - part * (high - low), low + part * (high - low)];
-  let [atLeft, atRight] = [distance(left), distance(right)];
-  for (let i = 0; i < APPROACH_STEPS; i++) {
-    if (atLeft < 0) return left;
-    if (atRight < 0) return right;
-    if (atLeft < atRight) {
-      [high, right, atRight] = [right, left, atLeft];
-      left = high - part * (high - low);
-      atLeft = distance(left);
-    } else {
-      [low, left, atLeft] = [left, right, atRight];
-      right = low + part * (high - low);
-      atRight = distance(right);
-    }
-  }
-  return undefined;
 }
 
 /** In which direction a threshold is passed, and whether the flow leaps over it. */

@@ -6,7 +6,8 @@ import { usualStates } from '../gate-state.ts';
 import type { Collector } from '../schema/collector-schema.ts';
 import type { Shop } from '../schema/shop-schema.ts';
 import { airOf } from '../shop-air.ts';
-import { type Band, bandOf, type DoubtOptions, doubtStudy, type StateDoubt } from './doubt.ts';
+import { type Band, bandOf } from './band.ts';
+import { type DoubtOptions, doubtStudy, type StateDoubt } from './doubt.ts';
 import { isServed } from './solved-states.ts';
 
 /** One collector, doubted. */

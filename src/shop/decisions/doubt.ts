@@ -2,7 +2,6 @@
 // off within their ranges, as an even sequence has it. Of each drop: how often it is still served or
 // still not, by what verdicts, and between which values its figures lie.
 
-import { quantile } from '../../math/quantile.ts';
 import { sobolPoints } from '../../math/sobol.ts';
 import { type DoubtedFigures, doubtedStates, figuresOf } from '../../study/doubt.ts';
 import {
@@ -24,6 +23,7 @@ import { type NamedState, travelsWhenOpen } from '../gate-state.ts';
 import type { Shop } from '../schema/shop-schema.ts';
 import { modelOf } from '../shop-model.ts';
 import { type Verdict, verdictOn } from '../verdict.ts';
+import { type Band, bandOf, shareOf } from './band.ts';
 import { doubtfulLayout } from './doubtful-shop.ts';
 import { dropWays, orderedGates } from './quick-states.ts';
 import { isServed } from './solved-states.ts';
@@ -35,13 +35,6 @@ export interface DoubtOptions {
   /** Whole number that the cases follow from; the same cases for the same one [-] */
   readonly seed?: number;
   readonly ranges?: DoubtRanges;
-}
-
-/** Between which values a figure lies: of 20 cases 1 is below the low, 1 above the high one. */
-export interface Band {
-  readonly low: number;
-  readonly median: number;
-  readonly high: number;
 }
 
 /** A drop in one state, doubted. */
@@ -70,7 +63,6 @@ export interface StateDoubt {
 
 /** Least number of cases that a doubt is told from [-] */
 export const LEAST_CASES = 256;
-const BAND = [0.05, 0.5, 0.95] as const;
 
 /**
  * The cases of a doubt.
@@ -132,19 +124,21 @@ export function* doubtStudy(
     },
     followed,
   );
-  return shops.map((_, layout) =>
-    curves.map((__, curve) =>
-      states.map((state, k) => ({
-        state,
-        drops: open.flatMap(({ state: at, drop }, index) => {
-          if (at !== k) return [];
-          const { id, need } = ducts.drops[drop]!;
-          const figures = figuresOf(result, layout, curve, index);
-          return [dropDoubt(id, figures, need, carryingRange)];
-        }),
-      })),
-    ),
-  );
+  const total = (cases.length + 1) * shops.length;
+  const doubts: (readonly StateDoubt[])[][] = shops.map(() => []);
+  for (const [layout, ofShop] of doubts.entries()) {
+    for (const curve of curves.keys()) {
+      const drops = states.map((): DropDoubt[] => []);
+      for (const [index, { state, drop }] of open.entries()) {
+        const { id, need } = ducts.drops[drop]!;
+        const figures = figuresOf(result, layout, curve, index);
+        drops[state]!.push(dropDoubt(id, figures, need, carryingRange));
+      }
+      ofShop.push(states.map((state, k) => ({ state, drops: drops[k]! })));
+      yield { done: total, total };
+    }
+  }
+  return doubts;
 }
 
 function dropDoubt(
@@ -179,31 +173,4 @@ function dropDoubt(
     slowest: bandOf(figures.slowest.subarray(1)),
     cases: { verdicts, figures },
   };
-}
-
-/**
- * Between which values a figure lies.
- *
- * @param values - the figure in each case, any unit [-]
- * @returns low, middle and high, in that unit
- */
-export function bandOf(values: Float64Array): Band {
-  const sorted = values.toSorted();
-  const [low, median, high] = BAND;
-  return {
-    low: quantile(sorted, low),
-    median: quantile(sorted, median),
-    high: quantile(sorted, high),
-  };
-}
-
-/**
- * The part of cases in which something holds.
- *
- * @param cases - the cases
- * @param holds - whether it holds in one
- * @returns from 0 to 1 [-]
- */
-export function shareOf<Case>(cases: readonly Case[], holds: (each: Case) => boolean): number {
-  return cases.length === 0 ? 1 : cases.filter(holds).length / cases.length;
 }

@@ -4,14 +4,9 @@ import { type Study } from '../../study/progress.ts';
 import { type NamedState, usualStates } from '../gate-state.ts';
 import type { Shop } from '../schema/shop-schema.ts';
 import { modelOf } from '../shop-model.ts';
+import { shareOf } from './band.ts';
 import { editOf } from './choice.ts';
-import {
-  type DoubtOptions,
-  doubtStudy,
-  type DropDoubt,
-  shareOf,
-  type StateDoubt,
-} from './doubt.ts';
+import { type DoubtOptions, doubtStudy, type DropDoubt, type StateDoubt } from './doubt.ts';
 import type { MainSizes } from './main-sizes.ts';
 import { type DropVerdict, effectOf, isEnoughAir } from './main-verdict.ts';
 import { isServed } from './solved-states.ts';

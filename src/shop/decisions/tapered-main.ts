@@ -5,30 +5,16 @@
 
 import { PIPE_FAMILIES } from '../../duct/catalogue.ts';
 import type { Study } from '../../study/progress.ts';
-import { travelsWhenOpen, usualStates } from '../gate-state.ts';
 import type { Shop } from '../schema/shop-schema.ts';
 import { sectionTree } from '../section-tree.ts';
-import { modelOf } from '../shop-model.ts';
 import { type Choice, editOf } from './choice.ts';
+import { isBetterMain, type MainScore, servedIn } from './main-score.ts';
 import { resized } from './main-sections.ts';
 import { type MainFigures, mainState } from './main-state.ts';
-import { quickShop, quickVerdict, solveQuickly } from './quick-states.ts';
-import { isServed, solvedStates } from './solved-states.ts';
+import { solvedStates } from './solved-states.ts';
 
 /** Up to this many mains every one is tried, if nothing else is said [-] */
 const USUAL_FEW = 3000;
-
-/** How good a main is: the first number that differs decides. */
-export interface MainScore {
-  /** Open drops that are served, counted over all states [-] */
-  readonly served: number;
-  /** Open drops in all states [-] */
-  readonly asked: number;
-  /** The least that any of them has of what it needs: speed over the low end, flow over need [-] */
-  readonly room: number;
-  /** Area of the wall of the main [m²] */
-  readonly wall: number;
-}
 
 /** One main. */
 export interface ScoredMain {
@@ -88,20 +74,19 @@ export function* taperedMainStudy(
   };
   const count = countUpTo(search, few);
   const isFew = count <= few;
-  let best: ScoredMain | undefined;
   let bestUniform: ScoredMain | undefined;
   let start: readonly number[] = [];
   const guess = isFew ? count : 3 * sections.length * search.sizes.length;
   for (const size of search.sizes.keys()) {
     const sizes = sections.map(() => size);
     const scored = scoreOf(sizes);
-    if (isBetter(scored, bestUniform)) [bestUniform, start] = [scored, sizes];
+    if (isBetterMain(scored.score, bestUniform?.score)) [bestUniform, start] = [scored, sizes];
     yield { done: known.size, total: Math.max(guess, known.size) };
   }
-  best = bestUniform;
+  let best = bestUniform;
   for (const sizes of isFew ? everyMain(search) : []) {
     const scored = scoreOf(sizes);
-    if (isBetter(scored, best)) best = scored;
+    if (isBetterMain(scored.score, best?.score)) best = scored;
     yield { done: known.size, total: Math.max(guess, known.size) };
   }
   for (let isBetterFound = !isFew; isBetterFound; ) {
@@ -110,7 +95,8 @@ export function* taperedMainStudy(
       for (const size of search.sizes.keys()) {
         const sizes = withSize(search, start, section, size);
         const scored = scoreOf(sizes);
-        if (isBetter(scored, best)) [best, start, isBetterFound] = [scored, sizes, true];
+        if (isBetterMain(scored.score, best?.score))
+          [best, start, isBetterFound] = [scored, sizes, true];
         yield { done: known.size, total: Math.max(guess, known.size) };
       }
     }
@@ -211,36 +197,4 @@ function scoreMain(search: Search, sizes: readonly number[]): ScoredMain {
   }, 0);
   const choice = { kind: 'pipes', pipes } as const;
   return { sizes: ids, score: { ...servedIn(editOf(choice)(shop)), wall }, choice };
-}
-
-function servedIn(shop: Shop): Omit<MainScore, 'wall'> {
-  const quick = quickShop(modelOf(shop));
-  const { low } = shop.carryingRange;
-  let [served, asked, room] = [0, 0, Number.POSITIVE_INFINITY];
-  for (const { open } of usualStates(shop)) {
-    const travels = travelsWhenOpen(shop.drops, open);
-    const isSolved = solveQuickly(quick, travels) === 'solved';
-    travels.forEach((travel, i) => {
-      if (travel === 0) return;
-      asked += 1;
-      const verdict = isSolved ? quickVerdict(quick, i, travel) : 'short';
-      if (isServed({ verdict })) served += 1;
-      const { flow, slowest } = quick.figures;
-      const need = quick.model.ducts.drops[i]!.need ?? 0;
-      const shares = [low > 0 ? slowest / low : room, need > 0 ? flow / need : room];
-      room = Math.min(room, ...(isSolved ? shares : [0]));
-    });
-  }
-  return { served, asked, room };
-}
-
-/** Room that differs by less is alike, and the main with less pipe is better [-]. */
-const ALIKE = 1e-3;
-
-function isBetter(one: ScoredMain, other: ScoredMain | undefined): boolean {
-  if (other === undefined) return true;
-  const [a, b] = [one.score, other.score];
-  if (a.served !== b.served) return a.served > b.served;
-  if (Math.abs(a.room - b.room) > ALIKE) return a.room > b.room;
-  return a.wall < b.wall;
 }

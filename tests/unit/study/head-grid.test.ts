@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import {
+  CUBIC_LENGTH,
+  cubicsOf,
   GRID_POINTS,
   gridReading,
   headGridUpTo,
@@ -19,6 +21,25 @@ describe('a reading on the grid', () => {
       expect(readTable(table, reading, reading.weights)).toBeCloseTo(cubic(x), 8);
       const slope = -1 + x + 0.03 * x ** 2;
       expect(readTable(table, reading, reading.slopeWeights)).toBeCloseTo(slope, 8);
+    }
+  });
+});
+
+describe('a table as cubics', () => {
+  it('is read between any two points as a reading reads it', () => {
+    const wavy = Float64Array.from({ length: GRID_POINTS }, (_, k) => Math.sin(k / 3) + k ** 1.5);
+    const cubics = new Float64Array(GRID_POINTS * CUBIC_LENGTH);
+    cubicsOf(wavy, cubics);
+    const reading = gridReading();
+    for (const x of [0, 0.4, 1, 1.7, 23.2, GRID_POINTS - 2.5, GRID_POINTS - 1.3]) {
+      moveReading(reading, x);
+      const k = Math.floor(x);
+      const [c0, c1, c2, c3] = cubics.subarray(CUBIC_LENGTH * k);
+      const t = x - k;
+      const value = c0! + t * (c1! + t * (c2! + t * c3!));
+      const slope = c1! + t * (2 * c2! + 3 * t * c3!);
+      expect(value).toBeCloseTo(readTable(wavy, reading, reading.weights), 9);
+      expect(slope).toBeCloseTo(readTable(wavy, reading, reading.slopeWeights), 9);
     }
   });
 });

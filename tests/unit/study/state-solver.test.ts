@@ -5,7 +5,8 @@ import { findCrossings } from '../../../src/solve/balance.ts';
 import { buildNetwork, type Network, type SectionInput } from '../../../src/solve/network.ts';
 import { createWorkspace } from '../../../src/solve/workspace.ts';
 import { type StatesQuestion } from '../../../src/study/state-plan.ts';
-import { beginRound, solveState, stateSolver } from '../../../src/study/state-solver.ts';
+import { beginRound, solveState } from '../../../src/study/state-solver.ts';
+import { stateSolver } from '../../../src/study/state-workspace.ts';
 import { gateCoefficient } from '../../../src/duct/blast-gate.ts';
 import {
   type Random,
