@@ -57,7 +57,8 @@ export function figuresOf(
 }
 
 /**
- * Solves the states of a study round after round. A step is one layout in one round.
+ * Solves the states of a study round after round. A step is one layout in one round, the first one
+ * making ready.
  * @param rounds - how many, the first included, 1 or more [-]
  * @param roundAt - the numbers of a round; all of one form, and round 0 with nothing off
  * @param followed - drops whose figures are kept
@@ -73,13 +74,14 @@ export function* doubtedStates(
   const byState = gates.map(() => [] as { readonly drop: FollowedDrop; readonly index: number }[]);
   followed.forEach((drop, index) => byState[drop.state]!.push({ drop, index }));
   const ends = byState.map((drops) => drops.map(({ drop }) => drop.way[0]!));
+  const total = rounds * layouts.length;
   const solver = stateSolver(first, ends);
+  yield { done: 0, total };
   const areas = layouts.map(areasOf);
   const values = layouts.map(() =>
     curves.map(() => new Float64Array(3 * rounds * followed.length)),
   );
   const read = emptyFigures();
-  const total = rounds * layouts.length;
   for (let round = 0; round < rounds; round++) {
     if (round > 0) beginRound(solver, roundAt(round));
     for (let layout = 0; layout < layouts.length; layout++) {

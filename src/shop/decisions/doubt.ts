@@ -21,7 +21,7 @@ import type { Study } from '../../study/progress.ts';
 import type { CollectorCurve } from '../../curve/collector-curve.ts';
 import { type NamedState, travelsWhenOpen } from '../gate-state.ts';
 import type { Shop } from '../schema/shop-schema.ts';
-import { modelOf } from '../shop-model.ts';
+import { modelOf, type ShopModel } from '../shop-model.ts';
 import { type Verdict, verdictOn } from '../verdict.ts';
 import { type Band, bandOf, shareOf } from './band.ts';
 import { doubtfulLayout } from './doubtful-shop.ts';
@@ -95,7 +95,13 @@ export function* doubtStudy(
   states: readonly NamedState[],
   options: DoubtOptions = {},
 ): Study<readonly (readonly (readonly StateDoubt[])[])[]> {
-  const models = shops.map(modelOf);
+  const cases = doubtCases(options);
+  const total = (cases.length + 1) * shops.length;
+  const models: ShopModel[] = [];
+  for (const each of shops) {
+    models.push(modelOf(each));
+    yield { done: 0, total };
+  }
   const [model] = models;
   const [shop] = shops;
   if (model === undefined || shop === undefined) return [];
@@ -108,7 +114,6 @@ export function* doubtStudy(
     [...each.keys()].filter((i) => each[i]! > 0).map((drop) => ({ state, drop })),
   );
   const followed = open.map(({ state, drop }) => ({ state, way: ways[drop]!.way }));
-  const cases = doubtCases(options);
   const result = yield* doubtedStates(
     cases.length + 1,
     (round) => {
@@ -124,7 +129,6 @@ export function* doubtStudy(
     },
     followed,
   );
-  const total = (cases.length + 1) * shops.length;
   const doubts: (readonly StateDoubt[])[][] = shops.map(() => []);
   for (const [layout, ofShop] of doubts.entries()) {
     for (const curve of curves.keys()) {

@@ -6,7 +6,13 @@ import type { Shop } from '../schema/shop-schema.ts';
 import { modelOf } from '../shop-model.ts';
 import { shareOf } from './band.ts';
 import { editOf } from './choice.ts';
-import { type DoubtOptions, doubtStudy, type DropDoubt, type StateDoubt } from './doubt.ts';
+import {
+  doubtCases,
+  type DoubtOptions,
+  doubtStudy,
+  type DropDoubt,
+  type StateDoubt,
+} from './doubt.ts';
 import type { MainSizes } from './main-sizes.ts';
 import { type DropVerdict, effectOf, isEnoughAir } from './main-verdict.ts';
 import { isServed } from './solved-states.ts';
@@ -59,16 +65,17 @@ export function* mainDoubtStudy(
   const shops = [shop, ...sizes.rows.map(({ choice }) => editOf(choice)(shop))];
   const doubts = yield* doubtStudy(shops, [modelOf(shop).curve], states, options);
   const [today, ...rows] = doubts.map(([only]) => only!);
-  return {
-    today: today!.slice(0, usual.length),
-    rows: rows.map((row, k) => ({
-      states: row.slice(0, usual.length),
-      effects: sizes.rows[k]!.drops.map((drop, i) => {
-        const pair = row[pairAt.get(pairOf(drop).join()) ?? -1];
-        return effectDoubt(drop, today![i]!, row[i]!, pair);
-      }),
-    })),
-  };
+  const total = (doubtCases(options).length + 1) * shops.length;
+  const doubted: MainDoubt[] = [];
+  for (const [k, row] of rows.entries()) {
+    const effects = sizes.rows[k]!.drops.map((drop, i) => {
+      const pair = row[pairAt.get(pairOf(drop).join()) ?? -1];
+      return effectDoubt(drop, today![i]!, row[i]!, pair);
+    });
+    doubted.push({ states: row.slice(0, usual.length), effects });
+    yield { done: total, total };
+  }
+  return { today: today!.slice(0, usual.length), rows: doubted };
 }
 
 function pairOf({ id, bleeds }: DropVerdict): readonly string[] {
