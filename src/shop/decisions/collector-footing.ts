@@ -1,12 +1,9 @@
-// Curves are entered in different ways: with or without the filter, at a tap, in other air. Here each
-// is brought to what counts for the ducts, the total suction left at the flange, and every step of the
-// way there is told, so that what is compared is known to be alike.
+// Curves are entered in different ways: with or without the filter, at a tap, in other air. What is
+// compared is what counts for the ducts, the total suction left at the flange. Here it is told what was
+// done to each curve for that, or had to be left, so that it is known how alike they are; by how much
+// each step changes the pressure at a flow is told by curve/pressure-terms.ts.
 
 import type { Air } from '../../air/air.ts';
-import { fanLawsFor } from '../../curve/affinity.ts';
-import { availableSuction, collectorCurve, producedPressure } from '../../curve/collector-curve.ts';
-import { valueAt } from '../../math/hermite.ts';
-import { tapFactor } from '../../curve/tap-factor.ts';
 import type { Collector } from '../schema/collector-schema.ts';
 
 /** What was done, or had to be left, to bring a curve to the common footing. */
@@ -18,6 +15,8 @@ export type FootingNote =
   /** The points were carried to another speed or wheel; ratio to that of the points [-] */
   | { readonly kind: 'speed'; readonly ratio: number }
   | { readonly kind: 'wheel'; readonly ratio: number }
+  /** Several alike, side by side or in a row; how many [-] */
+  | { readonly kind: 'parallel' | 'series'; readonly count: number }
   /** The points hold the clean filter; how many times its clean resistance it has now [-] */
   | { readonly kind: 'filter in the points'; readonly blinding: number }
   /** The points hold a filter of which nothing is known: it stays as clean as it was. */
@@ -28,22 +27,6 @@ export type FootingNote =
   | { readonly kind: 'separator in the points' }
   | { readonly kind: 'separator taken off' }
   | { readonly kind: 'no separator counted' };
-
-/** From the entered points to the suction at the flange at one flow, all in [Pa]. */
-export interface FootingSteps {
-  /** Flow at the flange [m³/s] */
-  readonly flow: number;
-  /** The entered curve at the flow of its test that belongs to this one [Pa] */
-  readonly entered: number;
-  /** That at the present speed, wheel and density [Pa] */
-  readonly produced: number;
-  /** Taken off for the tap, the separator and the filter [Pa]; below zero where it is given back */
-  readonly tap: number;
-  readonly separator: number;
-  readonly filter: number;
-  /** Left for the ducts [Pa] */
-  readonly available: number;
-}
 
 /** Densities closer than this, as a part, are the same air [-]. */
 const SAME_DENSITY = 1e-3;
@@ -65,6 +48,8 @@ export function footingNotes(collector: Collector, air: Air): readonly FootingNo
   }
   if (speedRatio !== 1) notes.push({ kind: 'speed', ratio: speedRatio });
   if (wheelRatio !== 1) notes.push({ kind: 'wheel', ratio: wheelRatio });
+  const { arrangement } = collector;
+  if (arrangement !== undefined && arrangement.count > 1) notes.push(arrangement);
   if (filter.kind === 'none') {
     notes.push({
       kind: includes.filter ? 'unknown filter in the points' : 'no filter counted',
@@ -79,27 +64,4 @@ export function footingNotes(collector: Collector, air: Air): readonly FootingNo
     });
   }
   return notes;
-}
-
-/**
- * From the entered points to the suction at the flange.
- *
- * @param collector - the collector
- * @param air - the air in the shop
- * @param flow - flow at the flange, 0 or more [m³/s]
- * @returns each step [Pa]; produced less what is taken off is what is left
- */
-export function footingSteps(collector: Collector, air: Air, flow: number): FootingSteps {
-  const curve = collectorCurve(collector, air);
-  const scale = fanLawsFor(collector, air);
-  const tap = ((tapFactor(collector.curve) * scale.pressure) / scale.flow ** 2) * flow ** 2;
-  return {
-    flow,
-    entered: valueAt(curve.spline, flow / curve.flowScale),
-    produced: producedPressure(curve, flow),
-    tap,
-    separator: curve.quadratic * flow ** 2 - tap,
-    filter: curve.linear * flow,
-    available: availableSuction(curve, flow),
-  };
 }

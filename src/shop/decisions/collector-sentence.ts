@@ -61,6 +61,10 @@ export function footingWords(note: FootingNote, system: UnitSystem): string {
       return `Carried to ${percent(note.ratio)} of the speed of its points.`;
     case 'wheel':
       return `Carried to a wheel of ${percent(note.ratio)} of that of its points.`;
+    case 'parallel':
+      return `${note.count} of them side by side.`;
+    case 'series':
+      return `${note.count} of them one behind the other.`;
     case 'filter in the points':
       return note.blinding === 1
         ? 'Its points hold the clean filter.'

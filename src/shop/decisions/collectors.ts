@@ -1,6 +1,7 @@
 // Collectors side by side on the same ducts in the same air: every drop alone and every saved gate set,
 // solved in full for each, with what each fails at and what a served drop costs.
 
+import { pressureTerms, type PressureTerms } from '../../curve/pressure-terms.ts';
 import { shaftPower, type ShaftPower } from '../../curve/shaft-power.ts';
 import type { Study } from '../../study/progress.ts';
 import { type NamedState, travelsWhenOpen, usualStates } from '../gate-state.ts';
@@ -10,12 +11,7 @@ import type { Shop } from '../schema/shop-schema.ts';
 import { modelOf } from '../shop-model.ts';
 import { type DropReport, type OperatingPoint, stateReport } from '../state-report.ts';
 import { type Choice, editOf } from './choice.ts';
-import {
-  type FootingNote,
-  footingNotes,
-  footingSteps,
-  type FootingSteps,
-} from './collector-footing.ts';
+import { type FootingNote, footingNotes } from './collector-footing.ts';
 import { isServed } from './solved-states.ts';
 
 /** What a drop has beyond its need; undefined where nobody said what it needs. */
@@ -41,7 +37,7 @@ export interface CollectorState {
   /** What the motor has to give there; undefined without an operating point. */
   readonly power: ShaftPower | undefined;
   /** From the entered points to the suction at that point. */
-  readonly footing: FootingSteps | undefined;
+  readonly footing: PressureTerms | undefined;
   /** The open drops. */
   readonly drops: readonly CollectorDrop[];
 }
@@ -112,7 +108,7 @@ export function* collectorStudy(
         difficulties,
         point,
         power: point === null ? undefined : shaftPower(collector, model.air, point.flow),
-        footing: point === null ? undefined : footingSteps(collector, model.air, point.flow),
+        footing: point === null ? undefined : pressureTerms(collector, model.air, point.flow),
         drops: report.drops.filter(({ travel }) => travel > 0).map(withSpare),
       });
       yield { done: rows.length * states.length + solved.length, total };

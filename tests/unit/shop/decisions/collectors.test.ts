@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { availableSuction } from '../../../../src/curve/collector-curve.ts';
 import { editOf } from '../../../../src/shop/decisions/choice.ts';
-import { footingNotes, footingSteps } from '../../../../src/shop/decisions/collector-footing.ts';
+import { footingNotes } from '../../../../src/shop/decisions/collector-footing.ts';
 import { candidateOf, collectorStudy } from '../../../../src/shop/decisions/collectors.ts';
 import { collectorsOverDucts } from '../../../../src/shop/decisions/collectors-over-ducts.ts';
 import { exampleCurves } from '../../../../src/shop/example-curves.ts';
 import type { Collector } from '../../../../src/shop/schema/collector-schema.ts';
+import type { Shop } from '../../../../src/shop/schema/shop-schema.ts';
 import { finish } from '../../../../src/study/progress.ts';
 import { smallShop } from '../small-shop.ts';
 import { solvedByCommandLine } from './command-line.ts';
@@ -81,17 +82,19 @@ describe('the footing of a comparison', () => {
   const curve = { ...smallShop.collector.curve, points };
   const bare: Collector = { ...smallShop.collector, curve };
 
-  it('takes the velocity pressure off a reading at a tap', () => {
+  it('takes the velocity pressure off a reading at a tap, and says so', () => {
     const tapped: Collector = {
       ...bare,
       curve: { ...curve, basis: { kind: 'tap', diameter: 0.2 } },
     };
-    const steps = footingSteps(tapped, air, 0.2);
-    // 0.2 m³/s in 200 mm is 6.366 m/s, ½·1.2·V² is 24.317 Pa (by hand).
-    expect(steps.tap).toBeCloseTo(24.317, 2);
-    expect(steps).toMatchObject({ entered: 1500, produced: 1500, separator: 0, filter: 0 });
-    expect(steps.available).toBeCloseTo(1500 - 24.317, 2);
-    expect(footingNotes(tapped, air)).toContainEqual({ kind: 'tap', diameter: 0.2 });
+    const shop: Shop = { ...smallShop, collector: tapped };
+    const [row] = finish(collectorStudy(shop, [tapped]));
+    expect(row!.notes).toContainEqual({ kind: 'tap', diameter: 0.2 });
+    const { point, footing } = row!.states[0]!;
+    // ½·1.2·V² in 200 mm is 607.93 Pa/(m³/s)² (by hand); the points are a straight line.
+    const tap = 607.93 * point!.flow ** 2;
+    expect(footing!.terms.find(({ kind }) => kind === 'tap')!.change).toBeCloseTo(-tap, 1);
+    expect(point!.suction).toBeCloseTo(2000 - 2500 * point!.flow - tap, 1);
   });
 
   it('says what the points hold, what was taken off and what is not counted', () => {
@@ -116,11 +119,7 @@ describe('the footing of a comparison', () => {
       kind: 'filter in the points',
       blinding: 2,
     });
-    const steps = footingSteps({ curve: without, filter, separator }, air, 0.2);
-    const { produced, tap, available } = steps;
-    expect(steps.filter).toBeCloseTo(2 * 500 * 0.2, 0);
-    expect(steps.separator).toBeCloseTo(4 * 24.317, 1);
-    expect(produced - tap - steps.separator - steps.filter).toBeCloseTo(available, 9);
+    expect(kinds({ ...bare, arrangement: { kind: 'parallel', count: 2 } })[0]).toBe('parallel');
   });
 
   it('is told for every collector in every state that has an operating point', () => {
