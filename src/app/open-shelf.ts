@@ -11,6 +11,9 @@ import { refusedNotice, reopenedNotice, unblockedNotice } from '../state/notice.
 import { Shelf } from '../state/shelf.ts';
 import type { UnitSystem } from '../units/quantity.ts';
 
+/** How long the shops may take to be read before the page goes on without them [ms]. */
+const PATIENCE = 8000;
+
 /** A shelf, and whether it outlasts the page. */
 export interface OpenedShelf {
   readonly shelf: Shelf;
@@ -34,16 +37,19 @@ export async function openShelf(units: UnitSystem): Promise<OpenedShelf> {
     const notice = refusedNotice(failure);
     return { shelf: new Shelf({ ...outside, store, records: [], notice }), kept: false };
   };
+  const meanwhile = (later: Promise<BrowserStore>): OpenedShelf => {
+    const memory = new MemoryStore();
+    const opened = lasting(new StoreFailure('blocked', 'no answer'), memory);
+    void bringOver(opened.shelf, memory, later);
+    return opened;
+  };
   try {
     const opened = await BrowserStore.open();
-    if (opened.kind === 'blocked') {
-      const memory = new MemoryStore();
-      const late = lasting(new StoreFailure('blocked', 'no answer'), memory);
-      void bringOver(late.shelf, memory, opened.later);
-      return late;
-    }
+    if (opened.kind === 'blocked') return meanwhile(opened.later);
     const { store } = opened;
-    const records = await store.readAll();
+    const reading = store.readAll();
+    const records = await Promise.race([reading, afterPatience()]);
+    if (!records) return meanwhile(reading.then(() => store));
     const shelf = new Shelf({ ...outside, store, records, tabs: new BrowserTabs() });
     store.onReopened = () => shelf.say(reopenedNotice);
     void store.sweep().catch(() => {}); // there is another time
@@ -51,6 +57,13 @@ export async function openShelf(units: UnitSystem): Promise<OpenedShelf> {
   } catch (error) {
     return lasting(storeFailure(error), new MemoryStore());
   }
+}
+
+/** A database that opens but does not answer must not keep the page from being used. */
+function afterPatience(): Promise<undefined> {
+  return new Promise((resolve) => {
+    setTimeout(() => resolve(undefined), PATIENCE);
+  });
 }
 
 /** Once the database opens after all, what was entered meanwhile goes there. */

@@ -41,6 +41,7 @@ describe('edits endure', () => {
 
   /** Edits for a while, ends it, opens the page again and gives the edit that it shows then. */
   async function endure(end: (page: Page) => Promise<unknown>): Promise<number> {
+    if (page.isClosed()) page = await openBusyPage(context, address, count);
     const begun = count.made;
     await beginEditing(page, begun + 1);
     await page.waitForTimeout(chance() * LONGEST);

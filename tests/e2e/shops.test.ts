@@ -148,6 +148,33 @@ describe('shops in the browser', () => {
     await page.context().close();
   });
 
+  it('goes on without its shops where the database does not answer, and brings them when it does', async () => {
+    const { page } = await visit({}, (context) =>
+      context.addInitScript(() => {
+        // The first look at all shops is answered late.
+        // oxlint-disable-next-line typescript/unbound-method -- called on what it belongs to
+        const { getAll } = IDBObjectStore.prototype;
+        let isFirst = true;
+        IDBObjectStore.prototype.getAll = function (this: IDBObjectStore, ...query) {
+          const request = getAll.apply(this, query);
+          if (!isFirst) return request;
+          isFirst = false;
+          const until = Date.now() + 10_000;
+          const keepBusy = () => {
+            if (Date.now() < until) this.count().addEventListener('success', keepBusy);
+          };
+          keepBusy();
+          return request;
+        };
+      }),
+    );
+    expect(await page.getByText(/Another tab holds the browser’s database/).count()).toBe(1);
+    await start(page, 'Meanwhile');
+    await press(page, 'Show my shops');
+    await page.getByRole('heading', { level: 1, name: 'Meanwhile' }).waitFor();
+    await page.context().close();
+  });
+
   it('remembers the units', async () => {
     const { page } = await visit();
     await page.getByRole('radio', { name: 'metric' }).check();

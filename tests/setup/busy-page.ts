@@ -72,6 +72,14 @@ export async function beginEditing(page: Page, from: number): Promise<void> {
 
 /** The number of the edit that the page shows after it was opened again. */
 export async function editShown(page: Page): Promise<number> {
+  // On a busy machine a database that was killed may take long to recover; the page says so meanwhile.
+  if ((await page.getByText(/holds the browser’s database/).count()) > 0) {
+    await page.getByRole('button', { name: 'Show my shops' }).click();
+    await page
+      .getByText(/holds the browser’s database|can be opened now/)
+      .waitFor({ state: 'detached' });
+    await page.getByRole('slider').first().waitFor();
+  }
   const title = await page.getByRole('heading', { level: 1 }).textContent();
   return Number(/^Edit (\d+)$/.exec(title ?? '')?.[1] ?? 0);
 }

@@ -18,7 +18,7 @@ const DATABASE = 'dropcurve';
 /** 1: shops. 2: versions as well. */
 const VERSION = 2;
 /** How long a database may take to open before it counts as blocked [ms]. */
-const PATIENCE = 5000;
+const PATIENCE = 8000;
 
 /** After so many new versions, surplus ones are dropped. */
 const SWEEP_EVERY = 8;
