@@ -23,6 +23,7 @@ import '../choice-field/choice-field.ts';
 import type { CurveEffect } from '../curve-editor/curve-editor.ts';
 import '../curve-editor/curve-editor.ts';
 import type { CurveEvent } from '../curve-editor/curve-event.ts';
+import type { TakeCurveEvent } from '../curve-shelf/curve-shelf-event.ts';
 import '../effect-line/effect-line.ts';
 import type { QuantityEvent } from '../quantity-field/quantity-event.ts';
 import '../power-table/power-table.ts';
@@ -111,6 +112,13 @@ export class CollectorPanel extends LitElement {
         @dc-curve=${(event: CurveEvent) =>
           session.edit(replaceCurve(editedCurve(curve, event.curve)), event.mergeKey)}
       ></dc-curve-editor>
+      <details @toggle=${() => void import('../curve-shelf/curve-shelf.ts')}>
+        <summary>Shelf of curves: keep, take, save and take in</summary>
+        <dc-curve-shelf
+          .curve=${curve}
+          @dc-take-curve=${(event: TakeCurveEvent) => session.edit(replaceCurve(event.curve))}
+        ></dc-curve-shelf>
+      </details>
     </div>`;
   }
 

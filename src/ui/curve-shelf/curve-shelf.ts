@@ -1,0 +1,290 @@
+// The shelf of curves: the user's own, kept in this browser, and the examples. Each can be taken as the
+// collector's and saved as a file; files can be taken in, one or many.
+
+import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { curvesFile } from '../../shop/curves/curve-files.ts';
+import { curvesCsv } from '../../shop/curves/curves-csv.ts';
+import { exampleCurves } from '../../shop/example-curves.ts';
+import type { Curve } from '../../shop/schema/curve-schema.ts';
+import { BrowserCurveStore } from '../../shop/store/browser-curve-store.ts';
+import { CurveShelf, type ShelvedCurve } from '../../state/curve-shelf.ts';
+import { follow } from '../../state/follow.ts';
+import type { Notice } from '../../state/notice.ts';
+import '../notice-line/notice-line.ts';
+import { saveFile } from '../shop-desk/save-file.ts';
+import { baseStyles } from '../styles/base.styles.ts';
+import { buttonStyles } from '../styles/button.styles.ts';
+import type { TextEvent } from '../text-field/text-event.ts';
+import '../text-field/text-field.ts';
+import { TakeCurveEvent } from './curve-shelf-event.ts';
+
+/**
+ * @element dc-curve-shelf
+ * @fires dc-take-curve - a curve is to be the collector's
+ */
+@customElement('dc-curve-shelf')
+export class CurveShelfElement extends LitElement {
+  static override styles = [
+    baseStyles,
+    buttonStyles,
+    css`
+      :host {
+        display: block;
+        max-inline-size: 60rem;
+      }
+
+      ul {
+        margin: 0;
+        padding: 0;
+        list-style: none;
+      }
+
+      li {
+        padding-block: 4px;
+        border-block-end: 1px solid var(--dc-rule);
+      }
+
+      .row,
+      .all {
+        display: flex;
+        flex-wrap: wrap;
+        align-items: center;
+        gap: 0 12px;
+      }
+
+      .name {
+        flex: 1 1 16rem;
+        min-inline-size: 0;
+      }
+
+      .note {
+        color: var(--dc-ink-soft);
+        font-size: var(--dc-small);
+      }
+
+      h4 {
+        margin: 12px 0 0;
+        font-size: var(--dc-small);
+        font-weight: 600;
+      }
+
+      summary {
+        min-block-size: 44px;
+        padding-block: 12px;
+        font-size: var(--dc-small);
+        line-height: 20px;
+        cursor: pointer;
+      }
+
+      .details {
+        display: grid;
+        gap: 8px;
+        max-inline-size: 32rem;
+        padding-block-end: 12px;
+      }
+
+      .files {
+        position: relative;
+        display: inline-flex;
+        align-items: center;
+        min-block-size: 44px;
+        font-size: var(--dc-small);
+        cursor: pointer;
+      }
+
+      .files > span {
+        border-block-end: 1px solid var(--dc-rule-strong);
+      }
+
+      .files input {
+        position: absolute;
+        inset: 0;
+        opacity: 0;
+        inline-size: 100%;
+        cursor: pointer;
+      }
+
+      .files:focus-within {
+        outline: 2px solid var(--dc-focus);
+        outline-offset: 2px;
+      }
+    `,
+  ];
+
+  /** The collector's curve, which may be kept. */
+  @property({ attribute: false }) curve: Curve | undefined;
+
+  /** Where curves are kept; in this browser unless another is given. */
+  @property({ attribute: false }) shelf: CurveShelf | undefined;
+
+  @state() private curves: readonly ShelvedCurve[] = [];
+  @state() private notice: Notice | undefined;
+
+  readonly #examples = exampleCurves();
+  #unfollow: (() => void) | undefined;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.shelf ??= browserShelf();
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#unfollow?.();
+    this.#unfollow = undefined;
+  }
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    const { shelf } = this;
+    if (!changed.has('shelf') || !shelf) return;
+    this.#unfollow?.();
+    this.#unfollow = follow(
+      () => ({ curves: shelf.curves.value, notice: shelf.notice.value }),
+      (view) => {
+        this.curves = view.curves;
+        this.notice = view.notice;
+      },
+    );
+    void shelf.load();
+  }
+
+  protected override render(): TemplateResult {
+    const { curve, shelf } = this;
+    return html`<dc-notice-line
+        .notice=${this.notice}
+        @dc-dismiss=${() => shelf?.dismiss()}
+      ></dc-notice-line>
+      <div class="all">
+        ${
+          curve
+            ? html`<button type="button" @click=${() => void shelf?.keep(ownCopy(curve))}>
+              <span>Keep “${curve.name}” on the shelf</span>
+            </button>`
+            : nothing
+        }
+        <label class="files"
+          ><span>Take in files, JSON or CSV</span
+          ><input
+            type="file"
+            multiple
+            accept=".json,.csv,application/json,text/csv"
+            @change=${(event: Event) => void this.#onFiles(event)}
+        /></label>
+        ${
+          this.curves.length > 0
+            ? html`<button type="button" @click=${() => saveFile(curvesFile(this.#kept))}>
+                <span>Save all as JSON</span></button
+              ><button type="button" @click=${() => saveFile(curvesCsv(this.#kept), 'text/csv')}>
+                <span>Save all as CSV</span>
+              </button>`
+            : nothing
+        }
+      </div>
+      <h4>Your own, kept in this browser</h4>
+      ${
+        this.curves.length === 0
+          ? html`<p class="note">None yet.</p>`
+          : html`<ul>
+            ${this.curves.map((each) => this.#own(each))}
+          </ul>`
+      }
+      <h4>Examples, with invented points</h4>
+      <ul>
+        ${this.#examples.map((example) => this.#row(example, nothing))}
+      </ul>`;
+  }
+
+  get #kept(): readonly Curve[] {
+    return this.curves.map(({ curve }) => curve);
+  }
+
+  #own({ id, curve }: ShelvedCurve): TemplateResult {
+    const set = (key: 'note' | 'source', value: string | undefined) => {
+      const { [key]: _, ...rest } = curve;
+      void this.shelf?.change(id, value === undefined ? rest : { ...rest, [key]: value });
+    };
+    return this.#row(
+      curve,
+      html`<button type="button" aria-label="Delete ${curve.name}" @click=${() => void this.shelf?.remove(id)}>
+          <span>Delete</span>
+        </button>
+        <details>
+          <summary>Name, note and source</summary>
+          <div class="details">
+            <dc-text-field
+              label="Name of the kept curve"
+              .value=${curve.name}
+              @dc-text=${({ value }: TextEvent) =>
+                value !== undefined && void this.shelf?.change(id, { ...curve, name: value })}
+            ></dc-text-field>
+            <dc-text-field
+              lines
+              optional
+              label="Note"
+              .value=${curve.note ?? ''}
+              @dc-text=${({ value }: TextEvent) => set('note', value)}
+            ></dc-text-field>
+            <dc-text-field
+              optional
+              label="Source, where the points come from"
+              .value=${curve.source ?? ''}
+              @dc-text=${({ value }: TextEvent) => set('source', value)}
+            ></dc-text-field>
+          </div>
+        </details>`,
+    );
+  }
+
+  #row(curve: Curve, more: TemplateResult | typeof nothing): TemplateResult {
+    const { name, points, source } = curve;
+    return html`<li>
+      <div class="row">
+        <span class="name"
+          >${name}
+          <span class="note">${points.length} points${source === undefined ? '' : `, ${source}`}</span></span
+        >
+        <button type="button" aria-label="Use ${name}" @click=${() => this.dispatchEvent(new TakeCurveEvent(curve))}>
+          <span>Use</span>
+        </button>
+        <button type="button" aria-label="Save ${name} as JSON" @click=${() => saveFile(curvesFile([curve]))}>
+          <span>JSON</span>
+        </button>
+        <button type="button" aria-label="Save ${name} as CSV" @click=${() => saveFile(curvesCsv([curve]), 'text/csv')}>
+          <span>CSV</span>
+        </button>
+        ${more}
+      </div>
+    </li>`;
+  }
+
+  async #onFiles(event: Event): Promise<void> {
+    const input = event.currentTarget as HTMLInputElement;
+    const files = [...(input.files ?? [])];
+    const texts = await Promise.all(
+      files.map(async (file) => ({ name: file.name, text: await file.text() })),
+    );
+    input.value = '';
+    await this.shelf?.addFiles(texts);
+  }
+}
+
+function browserShelf(): CurveShelf {
+  return new CurveShelf({
+    store: new BrowserCurveStore(),
+    newId: () => crypto.randomUUID(),
+    now: () => Date.now(),
+  });
+}
+
+/** An example's id is its own; a kept copy has none. */
+function ownCopy(curve: Curve): Curve {
+  const { id: _, ...own } = curve;
+  return own;
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'dc-curve-shelf': CurveShelfElement;
+  }
+}
