@@ -45,4 +45,30 @@ describe('the editor of a curve', () => {
       1,
     );
   });
+
+  it('keeps a test of one’s own with the curve, and takes its points when told to', async () => {
+    const editor = await placeEditor();
+    const events = heard(editor, 'dc-curve');
+    editor.addEventListener('dc-curve', (event) => {
+      editor.curve = event.curve;
+    });
+    await page.getByText('From a test of your own').click();
+    const type = async (name: string | RegExp, words: string, at = 0) => {
+      await page.getByRole('textbox', { name }).nth(at).fill(words);
+      await userEvent.keyboard('{Enter}');
+    };
+    await type(/^Inside diameter of the pipe$/, '6', 0);
+    await type(/^Suction at the tap$/, '9', 0);
+    await type(/^Suction at the tap$/, '5', 1);
+    await type('Speed at the centre', '4000', 0);
+    expect(events.at(-1)!.curve.points).toBe(curve.points);
+    expect(events.at(-1)!.curve.test!.rows[1]!.air).toMatchObject({ kind: 'velocity' });
+    await page.getByRole('button', { name: 'Make these 2 points the curve' }).click();
+    const taken = events.at(-1)!.curve;
+    expect(taken.basis).toEqual({ kind: 'total' });
+    expect(taken.points[0]).toEqual({ flow: 0, pressure: expect.closeTo(9 * 249.08891, 6) });
+    // 0.86 of 4,000 ft/min through 0.19635 ft²: 675.4 cfm, by the definitions of the units.
+    expect(taken.points[1]!.flow / 4.719474432e-4).toBeCloseTo(675.44, 1);
+    expect(taken.test!.rows).toHaveLength(5);
+  });
 });

@@ -194,10 +194,7 @@ describe('the worksheet', () => {
       ></dc-test-worksheet>`,
     );
     const kept = heard(sheet, 'dc-test-sheet');
-    await type(
-      page.getByRole('textbox', { name: 'Inside diameter of the pipe' }) as ReturnType<typeof box>,
-      '6',
-    );
+    await type(page.getByRole('textbox', { name: 'Inside diameter of the pipe' }), '6');
     expect(kept.at(-1)!.test).toMatchObject({
       diameter: 0.1524,
       air: { kind: 'density', density: 1.05 },

@@ -1,6 +1,7 @@
 // Changes of a test sheet. Each gives a new sheet; nothing that was read is lost by any but a removal.
 
 import type { TestAir } from '../../curve/throttle-test/throttle-test.ts';
+import type { ShopAir } from '../../shop/schema/air-schema.ts';
 import { freshId } from '../../shop/edits/fresh-id.ts';
 import type { TestSheet, TestSheetRow } from '../../shop/schema/test-schema.ts';
 import { centreRange } from './guidance.ts';
@@ -31,6 +32,16 @@ export function startedTest(air: TestAir): TestSheet {
     instruments: {},
     rows: [{ id: 'setting-1', air: { kind: 'closed' } }, ...settings],
   };
+}
+
+/**
+ * The air of the shop as that of a test.
+ *
+ * @param air - the air as the shop states it
+ * @returns the same place and weather, or the same density
+ */
+export function testAirOf(air: ShopAir): TestAir {
+  return air.kind === 'room' ? air : { kind: 'density', density: air.density };
 }
 
 /**

@@ -15,6 +15,7 @@ import {
   type FilterKind,
 } from '../../state/collector/filter-choice.ts';
 import type { Session } from '../../state/session.ts';
+import { testAirOf } from '../../state/throttle-test/edit-test.ts';
 import { formatQuantity } from '../../units/format.ts';
 import type { Quantity, UnitSystem } from '../../units/quantity.ts';
 import type { ChoiceEvent } from '../choice-field/choice-event.ts';
@@ -109,6 +110,7 @@ export class CollectorPanel extends LitElement {
         .curve=${curve}
         .units=${units}
         .effect=${effect}
+        .air=${testAirOf(session.shop.value.air)}
         @dc-curve=${(event: CurveEvent) =>
           session.edit(replaceCurve(editedCurve(curve, event.curve)), event.mergeKey)}
       ></dc-curve-editor>

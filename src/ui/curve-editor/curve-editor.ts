@@ -7,10 +7,12 @@ import { live } from 'lit/directives/live.js';
 import type { CollectorCurve } from '../../curve/collector-curve.ts';
 import { enteredSpline } from '../../curve/entered-spline.ts';
 import type { PressureTerms } from '../../curve/pressure-terms.ts';
+import type { TestAir } from '../../curve/throttle-test/throttle-test.ts';
 import { usedPoints } from '../../curve/used-points.ts';
 import { curveTable } from '../../plot/curve-reading.ts';
 import type { EnteredCurve } from '../../plot/curve-plot.ts';
 import type { FlowPoint } from '../../plot/moving-plot.ts';
+import { curveFromTest } from '../../shop/edits/curve-from-test.ts';
 import type { Curve } from '../../shop/schema/curve-schema.ts';
 import { fitWords } from '../../state/collector/fit-words.ts';
 import { gapWords } from '../../state/collector/gap-words.ts';
@@ -28,6 +30,8 @@ import type { QuantityEvent } from '../quantity-field/quantity-event.ts';
 import '../quantity-field/quantity-field.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { fieldStyles } from '../styles/field.styles.ts';
+import type { TestPointsEvent } from '../test-worksheet/test-points-event.ts';
+import type { TestSheetEvent } from '../test-worksheet/test-sheet-event.ts';
 import type { TextEvent } from '../text-field/text-event.ts';
 import '../text-field/text-field.ts';
 import { curveEditorStyles } from './curve-editor.styles.ts';
@@ -64,6 +68,9 @@ export class CurveEditor extends LitElement {
 
   /** What it comes to; undefined where there is no shop yet. */
   @property({ attribute: false }) effect: CurveEffect | undefined;
+
+  /** The air that a test of one's own begins with. */
+  @property({ attribute: false }) air: TestAir | undefined;
 
   protected override render(): TemplateResult {
     const { curve, units } = this;
@@ -110,7 +117,11 @@ export class CurveEditor extends LitElement {
       <dc-curve-sources
         .points=${curve.points}
         .units=${units}
+        .test=${curve.test}
+        .air=${this.air}
         @dc-points=${(event: PointsEvent) => this.#onSource(event)}
+        @dc-test-sheet=${(event: TestSheetEvent) => this.#onTestSheet(event)}
+        @dc-test-points=${(event: TestPointsEvent) => this.#onTestPoints(event)}
       ></dc-curve-sources>`;
   }
 
@@ -189,6 +200,17 @@ export class CurveEditor extends LitElement {
   #onSource(event: PointsEvent): void {
     event.stopPropagation();
     this.renderRoot.querySelector('dc-points-table')?.take(event.points);
+  }
+
+  #onTestSheet(event: TestSheetEvent): void {
+    event.stopPropagation();
+    this.#send({ test: event.test });
+  }
+
+  #onTestPoints(event: TestPointsEvent): void {
+    event.stopPropagation();
+    const curve = this.curve && curveFromTest(this.curve, event.test);
+    if (curve) this.dispatchEvent(new CurveEvent(curve));
   }
 
   #onMove({ index, point, run }: PointMoveEvent): void {

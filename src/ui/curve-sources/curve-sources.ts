@@ -3,6 +3,8 @@
 import { css, html, LitElement, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { CurvePoint } from '../../curve/curve-data.ts';
+import type { TestAir } from '../../curve/throttle-test/throttle-test.ts';
+import type { TestSheet } from '../../shop/schema/test-schema.ts';
 import type { UnitSystem } from '../../units/quantity.ts';
 import type { TracedEvent } from '../chart-trace/traced-event.ts';
 import { PointsEvent } from '../points-table/points-event.ts';
@@ -11,6 +13,8 @@ import { baseStyles } from '../styles/base.styles.ts';
 /**
  * @element dc-curve-sources
  * @fires dc-points - these are to be the points of the curve
+ * @fires dc-test-sheet - something was typed into the worksheet, which is to be kept
+ * @fires dc-test-points - the points of the worksheet are to be those of the curve
  */
 @customElement('dc-curve-sources')
 export class CurveSources extends LitElement {
@@ -35,6 +39,10 @@ export class CurveSources extends LitElement {
   @property({ attribute: false }) points: readonly CurvePoint[] = [];
   @property({ attribute: false }) units: UnitSystem = 'us';
 
+  /** The worksheet that goes with the curve, if one was begun, and the air that a new one begins with. */
+  @property({ attribute: false }) test: TestSheet | undefined;
+  @property({ attribute: false }) air: TestAir | undefined;
+
   protected override render(): TemplateResult {
     return html`<details @toggle=${() => void import('../chart-trace/chart-trace.ts')}>
       <summary>From a picture of a chart</summary>
@@ -42,6 +50,10 @@ export class CurveSources extends LitElement {
         .units=${this.units}
         @dc-traced=${(event: TracedEvent) => this.#onTraced(event)}
       ></dc-chart-trace>
+    </details>
+    <details @toggle=${() => void import('../test-worksheet/test-worksheet.ts')}>
+      <summary>From a test of your own</summary>
+      <dc-test-worksheet .units=${this.units} .test=${this.test} .air=${this.air}></dc-test-worksheet>
     </details>`;
   }
 

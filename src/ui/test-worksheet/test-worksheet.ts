@@ -59,7 +59,7 @@ export class TestWorksheet extends LitElement {
   @property({ attribute: false }) test: TestSheet | undefined;
 
   /** The air that a new sheet begins with. */
-  @property({ attribute: false }) air: TestAir = USUAL_AIR;
+  @property({ attribute: false }) air: TestAir | undefined;
 
   @property({ attribute: false }) units: UnitSystem = 'us';
 
@@ -99,7 +99,7 @@ export class TestWorksheet extends LitElement {
   }
 
   get #sheet(): TestSheet {
-    return this.test ?? startedTest(this.air);
+    return this.test ?? startedTest(this.air ?? USUAL_AIR);
   }
 
   #foot(test: TestSheet, { settings, points }: ReducedTest): TemplateResult {

@@ -4,6 +4,7 @@ import { curveFromTest } from '../../../../src/shop/edits/curve-from-test.ts';
 import type { TestSheet, TestSheetRow } from '../../../../src/shop/schema/test-schema.ts';
 import {
   startedTest,
+  testAirOf,
   withNewSetting,
   withoutSetting,
   withReadingKind,
@@ -30,6 +31,12 @@ describe('a sheet that was just begun', () => {
     expect(openCurveDocument({ ...curve, test: begun })).toMatchObject({ kind: 'opened' });
     expect(begun.air).toEqual(air);
     expect(begun.rows.every(({ static: suction }) => suction === undefined)).toBe(true);
+  });
+
+  it('can begin with the air of the shop, however that is stated', () => {
+    const room = { kind: 'room', altitude: 1100, temperature: 18, humidity: 0.5 } as const;
+    expect(testAirOf(room)).toEqual(room);
+    expect(testAirOf({ kind: 'plain', density: 1.1, viscosity: 1.8e-5 })).toEqual(air);
   });
 
   it('takes the mean speed as the middle of its range, give or take the range', () => {
