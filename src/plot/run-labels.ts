@@ -33,6 +33,14 @@ export interface SectionLabels {
 /** Where words stand: beside their duct, or in it. */
 export type Side = 'above' | 'below' | 'in';
 
+type Kind = 'speed' | 'length';
+
+/** Where words are tried, best first. */
+const SIDES: Readonly<Record<Kind, readonly Side[]>> = {
+  speed: ['above', 'below', 'in'],
+  length: ['below', 'above', 'in'],
+};
+
 /** Something in the way: a duct, or words; a duct is not in the way of words written into it. */
 interface Taken {
   readonly box: Box;
@@ -41,11 +49,9 @@ interface Taken {
 }
 
 /** So much of a duct stays on either side of words written into it [px]. */
-const DUCT_BESIDE = 14;
+const DUCT_BESIDE = 12;
 /** Words written into a duct take no more of its level stretch [-]. */
 const MOST_OF_DUCT = 0.45;
-/** Half the room that an arrow keeps for itself [px]. */
-const ARROW_ROOM = 8;
 /** Paper between a duct and its words, and between words [px]. */
 const GAP = 2;
 /**
@@ -54,6 +60,8 @@ const GAP = 2;
  * on one side of it.
  */
 const SHORT = [0.5, 0, 1, 0.25, 0.75];
+/** Long is a stretch with so much left over [px]. */
+const LONG_FROM = 32;
 const LONG = { speed: [1, 0.5, 0, 0.75, 0.25], length: [0, 0.5, 1, 0.25, 0.75] };
 
 /**
@@ -76,61 +84,49 @@ export function runLabels(
     ...drawn.flatMap((section, duct) => ductBoxes(section).map((box) => ({ box, duct }))),
     ...taken.map((box) => ({ box, duct: -1 })),
   ];
+  const written = new Map<string, Box>();
   const order = drawn
     .map(({ level }, i) => ({ i, room: level.to - level.from }))
     .toSorted((a, b) => b.room - a.room)
     .map(({ i }) => i);
-  const place = (
-    i: number,
-    kind: 'speed' | 'length',
-    sides: readonly Side[],
-  ): PlacedWords | undefined => {
+  const place = (i: number, kind: Kind, firstForm = 0): PlacedWords | undefined => {
     const section = drawn[i]!;
-    for (const side of sides) {
+    for (const side of SIDES[kind]) {
       const others = inTheWay.filter(({ duct }) => side !== 'in' || duct !== i);
-      const obstacles = { strokes: [], boxes: others.map(({ box }) => box) };
+      const boxes = [...others.map(({ box }) => box), ...written.values()];
       for (const [form, size] of words[i]![kind].entries()) {
+        if (form < firstForm) continue;
         for (const box of candidates(section, kind, size, side)) {
-          if (!isInside(box, page) || !isFree(box, obstacles)) continue;
-          inTheWay.push({
-            box: { ...box, left: box.left - 2 * GAP, right: box.right + 2 * GAP },
-            duct: -1,
-          });
+          if (!isInside(box, page) || !isFree(box, { strokes: [], boxes })) continue;
+          written.set(`${kind} ${i}`, wider(box));
           return { form, side, box };
         }
       }
     }
     return undefined;
   };
-  const speeds = new Map(order.map((i) => [i, place(i, 'speed', ['above', 'below', 'in'])]));
-  const lengths = new Map(order.map((i) => [i, place(i, 'length', ['below', 'above', 'in'])]));
+  const speeds = new Map(order.map((i) => [i, place(i, 'speed')]));
+  const lengths = new Map(order.map((i) => [i, place(i, 'length')]));
+  // A duct shows its state too: a speed without the word for it may leave room for the length.
+  for (const i of order) {
+    const full = written.get(`speed ${i}`);
+    if (lengths.get(i) || full === undefined || speeds.get(i)?.form !== 0) continue;
+    written.delete(`speed ${i}`);
+    const speed = place(i, 'speed', 1);
+    const length = speed && place(i, 'length');
+    if (length) {
+      speeds.set(i, speed);
+      lengths.set(i, length);
+    } else {
+      written.set(`speed ${i}`, full);
+    }
+  }
   return drawn.map((_, i) => ({ speed: speeds.get(i), length: lengths.get(i) }));
 }
 
-/**
- * The arrows of a section that no words are written over. Where none is left, one in the longest
- * stretch that is free.
- *
- * @param section - a section
- * @param labels - its words
- * @returns places along its level stretch [px]
- */
-export function arrowsBeside({ level, arrows }: DrawnSection, labels: SectionLabels): number[] {
-  const over = [labels.speed, labels.length].filter((words) => words?.side === 'in');
-  const free = arrows.filter((x) =>
-    over.every(
-      (words) => words && (x + ARROW_ROOM < words.box.left || x - ARROW_ROOM > words.box.right),
-    ),
-  );
-  if (free.length > 0 || arrows.length === 0) return free;
-  const ends = [
-    level.from,
-    ...over.flatMap((words) => (words ? [words.box.left, words.box.right] : [])),
-    level.to,
-  ].toSorted((a, b) => a - b);
-  const gaps = ends.slice(1).map((to, i) => ({ at: (to + ends[i]!) / 2, room: to - ends[i]! }));
-  const between = gaps.filter((_, i) => i % 2 === 0).toSorted((a, b) => b.room - a.room);
-  return between[0] && between[0].room >= 2 * ARROW_ROOM ? [between[0].at] : [];
+/** With paper on both sides. */
+function wider(box: Box): Box {
+  return { ...box, left: box.left - 2 * GAP, right: box.right + 2 * GAP };
 }
 
 /** The level stretch and the riser as boxes. */
@@ -159,7 +155,7 @@ function ductBoxes({ level, foot, weight }: DrawnSection): Box[] {
 
 function candidates(
   { level, foot, weight }: DrawnSection,
-  kind: 'speed' | 'length',
+  kind: Kind,
   { width, height }: LabelSize,
   side: Side,
 ): Box[] {
@@ -169,7 +165,7 @@ function candidates(
   const spare = level.to - from - width - 2 * margin;
   const top = topAt(side, level.y, weight, height);
   if (side === 'in' && width > MOST_OF_DUCT * (level.to - level.from)) return [];
-  const parts = spare <= 0 ? [0.5] : spare < width ? SHORT : LONG[kind];
+  const parts = spare <= 0 ? [0.5] : spare < LONG_FROM ? SHORT : LONG[kind];
   return parts.map((part) => {
     const left = from + margin + part * spare;
     return { left, top, right: left + width, bottom: top + height };

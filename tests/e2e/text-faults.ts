@@ -12,7 +12,7 @@ export function textFaults(page: Page): Promise<string[]> {
     }
 
     /** So much of a line's height is above or below its letters, and so much of them may be shaved [-]. */
-    const EMPTY = 0.22;
+    const EMPTY = 0.1;
     const SHAVED = 1.5;
 
     const parentOf = (node: Node): Element | undefined => {

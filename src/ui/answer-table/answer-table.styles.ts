@@ -10,7 +10,7 @@ export const answerTableStyles = css`
     margin: 8px 0 0;
     color: var(--dc-ink-soft);
     font-size: var(--dc-small);
-    line-height: 20px;
+    line-height: 1.25rem;
   }
 
   .scroll {
@@ -23,7 +23,7 @@ export const answerTableStyles = css`
     border-collapse: collapse;
     font-size: var(--dc-small);
     font-variant-numeric: tabular-nums;
-    line-height: 20px;
+    line-height: 1.25rem;
   }
 
   th,

@@ -32,7 +32,7 @@ export class BasisChoice extends LitElement {
         padding: 0;
         color: var(--dc-ink-soft);
         font-size: var(--dc-small);
-        line-height: 18px;
+        line-height: 1.125rem;
       }
 
       label {
@@ -57,7 +57,7 @@ export class BasisChoice extends LitElement {
         display: block;
         color: var(--dc-ink-soft);
         font-size: var(--dc-small);
-        line-height: 18px;
+        line-height: 1.125rem;
       }
 
       .drawing {

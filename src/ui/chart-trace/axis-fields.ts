@@ -41,7 +41,7 @@ export class AxisFields extends LitElement {
       legend {
         padding: 0;
         font-weight: 600;
-        line-height: 28px;
+        line-height: 1.75rem;
       }
     `,
   ];

@@ -86,7 +86,7 @@ export const chartPictureStyles = css`
     pointer-events: none;
   }
 
-  @media (max-width: 599px) {
+  @media (max-width: 37.4375em) {
     .loupe {
       inline-size: 84px;
       block-size: 84px;

@@ -32,7 +32,7 @@ export const chartTraceStyles = css`
   .step {
     margin: 8px 0;
     font-weight: 600;
-    line-height: 24px;
+    line-height: 1.5rem;
   }
 
   .work {
@@ -54,7 +54,7 @@ export const chartTraceStyles = css`
   legend {
     padding: 0;
     font-weight: 600;
-    line-height: 28px;
+    line-height: 1.75rem;
   }
 
   .nudge {
@@ -97,7 +97,7 @@ export const chartTraceStyles = css`
     margin-inline-start: -6px;
   }
 
-  @media (max-width: 899px) {
+  @media (max-width: 56.1875em) {
     .work {
       grid-template-columns: minmax(0, 1fr);
     }

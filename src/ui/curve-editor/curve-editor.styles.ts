@@ -6,7 +6,7 @@ export const curveEditorStyles = css`
     grid-template-columns: minmax(0, 1fr);
     gap: 16px 32px;
     align-items: start;
-    max-inline-size: 1120px;
+    max-inline-size: 70rem;
     margin-block-start: 12px;
     container-type: inline-size;
   }
@@ -17,16 +17,16 @@ export const curveEditorStyles = css`
 
   .gap {
     max-inline-size: 62ch;
-    min-block-size: 40px;
+    min-block-size: 2.5rem;
     margin: 0;
     font-size: var(--dc-small);
-    line-height: 20px;
+    line-height: 1.25rem;
   }
 
   .meaning {
     display: grid;
     gap: 12px;
-    max-inline-size: 520px;
+    max-inline-size: 32.5rem;
   }
 
   .entries {
@@ -35,9 +35,9 @@ export const curveEditorStyles = css`
     align-items: start;
   }
 
-  @container (min-width: 760px) {
+  @container (min-width: 47.5em) {
     .entries {
-      grid-template-columns: minmax(0, 400px) minmax(0, 520px);
+      grid-template-columns: minmax(0, 25rem) minmax(0, 32.5rem);
     }
   }
 
@@ -51,7 +51,7 @@ export const curveEditorStyles = css`
     padding: 0;
     color: var(--dc-ink-soft);
     font-size: var(--dc-small);
-    line-height: 18px;
+    line-height: 1.125rem;
   }
 
   fieldset label {
@@ -64,8 +64,8 @@ export const curveEditorStyles = css`
 
   fieldset input {
     flex: none;
-    inline-size: 18px;
-    block-size: 18px;
+    inline-size: 1.125rem;
+    block-size: 1.125rem;
     margin: 0;
     accent-color: var(--dc-ink);
   }

@@ -4,7 +4,7 @@ export const curvePlotStyles = css`
   :host {
     display: block;
     position: relative;
-    block-size: 320px;
+    block-size: 20rem;
     min-inline-size: 0;
     contain: size layout;
   }

@@ -77,11 +77,16 @@ export class CurvePlot extends LitElement {
 
   protected override render(): TemplateResult {
     const { curve } = this;
-    const { width, height } = this.#size;
+    const { width, height, scale } = this.#size;
     if (!curve || width < LEAST_SIZE || height < LEAST_SIZE) return html`${nothing}`;
     const rule = this.#ruleFor(curve);
     const parts = curvePlot(curve, rule);
-    return html`<svg class="plot" role="img" aria-label=${this.#words(curve)}>
+    return html`<svg
+        class="plot"
+        role="img"
+        aria-label=${this.#words(curve)}
+        viewBox="0 0 ${width} ${height}"
+      >
         <clipPath id="frame">${frameBox(rule)}</clipPath>
         ${guard([rule, this.pressure], () => axesAt(rule, this.pressure))}
         <g clip-path="url(#frame)">${linesAt(parts)}</g>
@@ -90,6 +95,7 @@ export class CurvePlot extends LitElement {
       </svg>
       <dc-plot-reader
         label="the collector’s curve"
+        .scale=${scale}
         .readable=${() => curveReading(curve, rule, this.units)}
       ></dc-plot-reader>
       ${parts.marks.map((mark, i) => this.#handle(curve.points[i]!, mark, i, rule))}`;
@@ -134,6 +140,7 @@ export class CurvePlot extends LitElement {
     index: number,
     { frame }: CurveRule,
   ): TemplateResult {
+    const shownAt = (place: number) => Math.round(10 * this.#size.scale * place) / 10;
     const shown = (pressure: number) =>
       Math.round(1000 * toDisplay('pressure', this.units, pressure)) / 1000;
     return html`<div
@@ -145,7 +152,7 @@ export class CurvePlot extends LitElement {
       aria-valuemax=${shown(frame.pressureEnd)}
       aria-valuenow=${shown(point.pressure)}
       aria-valuetext=${spoken(point, this.units)}
-      ${movedBy(`translate(${Math.round(10 * x) / 10}px,${Math.round(10 * y) / 10}px)`)}
+      ${movedBy(`translate(${shownAt(x)}px,${shownAt(y)}px)`)}
       @keydown=${(event: KeyboardEvent) => this.#onKey(event, index)}
       @blur=${() => this.#onBlur(index)}
       @pointerdown=${(event: PointerEvent) => this.#onDown(event)}
@@ -264,7 +271,8 @@ export class CurvePlot extends LitElement {
 
   #placeOf(event: PointerEvent): { readonly x: number; readonly y: number } {
     const box = this.getBoundingClientRect();
-    return { x: event.clientX - box.left, y: event.clientY - box.top };
+    const { scale } = this.#size;
+    return { x: (event.clientX - box.left) / scale, y: (event.clientY - box.top) / scale };
   }
 }
 

@@ -29,7 +29,7 @@ export class CurveSources extends LitElement {
       summary {
         min-block-size: 44px;
         padding-block: 10px;
-        line-height: 24px;
+        line-height: 1.5rem;
         cursor: pointer;
       }
     `,

@@ -46,6 +46,7 @@ export class ReachPlot extends LitElement {
 
   protected override render(): TemplateResult {
     const { lines, units } = this;
+    const { scale } = this.#size;
     const width = Math.min(this.#size.width, 900);
     if (!lines || lines.stops.length < 2 || width < LEAST_WIDTH) return html`${nothing}`;
     const drawn = reachPlot(lines, width, units);
@@ -54,13 +55,13 @@ export class ReachPlot extends LitElement {
         class="plot"
         role="img"
         aria-label=${this.label}
-        width=${width}
-        height=${drawn.height}
+        width=${scale * width}
+        height=${scale * drawn.height}
         viewBox="0 0 ${this.#size.width} ${drawn.height}"
       >
         ${this.#panels(drawn, lines)}
       </svg>
-      <dc-plot-reader label="how far it reaches" .readable=${() => readable(drawn, lines, units)}></dc-plot-reader>
+      <dc-plot-reader label="how far it reaches" .scale=${scale} .readable=${() => readable(drawn, lines, units)}></dc-plot-reader>
     </div>`;
   }
 

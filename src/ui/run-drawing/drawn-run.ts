@@ -3,7 +3,8 @@
 
 import type { DrawnSection } from '../../plot/run-drawing.ts';
 import { runDrawing } from '../../plot/run-drawing.ts';
-import { arrowsBeside, type SectionLabels } from '../../plot/run-labels.ts';
+import { arrowsBeside } from '../../plot/run-arrows.ts';
+import type { SectionLabels } from '../../plot/run-labels.ts';
 import { type RunLayout, runLayout } from '../../plot/run-layout.ts';
 import type { SectionView } from '../../state/run-view.ts';
 import { textSize } from '../operating-plot/text-size.ts';
@@ -38,7 +39,7 @@ const COLLECTOR_ROOM = 36;
 /** Names take no more than this part of the width [-]. */
 const NAMES_PART = 0.43;
 /** A name in bold is so much wider than text is taken to be [-]. */
-const BOLD = 1.2;
+const BOLD = 1.12;
 
 /** Keeps the last drawing. */
 export class RunDraughtsman {

@@ -130,7 +130,7 @@ export const shopPageStyles = css`
     }
 
     dc-run-panel {
-      --dc-run-height: max(22.5rem, 1.375rem * var(--dc-run-rows, 12) + 8rem);
+      --dc-run-height: max(22.5rem, 1.625rem * var(--dc-run-rows, 12) + 8rem);
 
       margin-block-start: 24px;
     }

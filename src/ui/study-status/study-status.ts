@@ -32,7 +32,7 @@ export class StudyStatus extends LitElement {
       }
 
       .line > span {
-        line-height: 44px;
+        line-height: 2.75rem;
         font-variant-numeric: tabular-nums;
       }
 

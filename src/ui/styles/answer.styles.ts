@@ -27,21 +27,21 @@ export const answerStyles = css`
 
   .sentence {
     max-inline-size: 72ch;
-    min-block-size: 56px;
+    min-block-size: 3.5rem;
     margin: 0;
-    font-size: 20px;
+    font-size: 1.25rem;
     font-weight: 500;
-    line-height: 28px;
+    line-height: 1.75rem;
     text-wrap: pretty;
   }
 
   .said {
-    min-block-size: 20px;
+    min-block-size: 1.25rem;
     max-inline-size: 90ch;
     margin: 0;
     font-size: var(--dc-small);
     font-weight: 600;
-    line-height: 20px;
+    line-height: 1.25rem;
   }
 
   .said.refused {
@@ -53,13 +53,13 @@ export const answerStyles = css`
     margin: 0;
     color: var(--dc-ink-soft);
     font-size: var(--dc-small);
-    line-height: 20px;
+    line-height: 1.25rem;
   }
 
   /* Beside one another where there is room; the words still come before the picture. */
-  @container (min-width: 1180px) {
+  @container (min-width: 73.75em) {
     .answer {
-      grid-template-columns: minmax(0, 1fr) minmax(0, 480px);
+      grid-template-columns: minmax(0, 1fr) minmax(0, 30rem);
     }
 
     .answer > :is(.sentence, .said, .whole) {
@@ -67,10 +67,10 @@ export const answerStyles = css`
     }
   }
 
-  @media (max-width: 599px) {
+  @media (max-width: 37.4375em) {
     .sentence {
-      font-size: 17px;
-      line-height: 24px;
+      font-size: 1.0625rem;
+      line-height: 1.5rem;
     }
   }
 `;

@@ -24,7 +24,7 @@ export const variantsPanelStyles = css`
     margin-inline-start: -6px;
   }
 
-  @media (max-width: 719px) {
+  @media (max-width: 44.9375em) {
     li {
       display: block;
     }

@@ -3,7 +3,8 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Box } from '../../../src/plot/frame.ts';
 import { type DrawnSection, runDrawing } from '../../../src/plot/run-drawing.ts';
-import { arrowsBeside, runLabels } from '../../../src/plot/run-labels.ts';
+import { arrowsBeside } from '../../../src/plot/run-arrows.ts';
+import { runLabels } from '../../../src/plot/run-labels.ts';
 import { runLayout, type RunSection } from '../../../src/plot/run-layout.ts';
 
 const page = { left: 36, right: 640, top: 0, bottom: 480 };
