@@ -75,6 +75,23 @@ export const pageViews: readonly PageView[] = [
     },
   },
   {
+    name: 'worksheet',
+    reach: async (page) => {
+      await unfold(page, PARTS.collector);
+      await page.getByText('From a test of your own').click();
+      const field = (name: RegExp, at = 0) => page.getByRole('textbox', { name }).nth(at);
+      await field(/^Inside diameter of the pipe$/).fill('6');
+      await field(/^Suction at the tap$/).fill('8.1');
+      await field(/^Suction at the tap$/, 1).fill('6');
+      await field(/^Speed at the centre$/).fill('2900');
+      await field(/^Speed at the centre$/).press('Enter');
+      await page.getByText('Every step of setting 2').click();
+      await page.getByText('Where to hold the instrument').click();
+      await page.getByText('How exact the instruments are').click();
+      await page.getByRole('button', { name: 'Make these 2 points the curve' }).waitFor();
+    },
+  },
+  {
     name: 'conditions',
     reach: async (page) => {
       await unfold(page, PARTS.conditions);

@@ -171,7 +171,8 @@ export class TestConditions extends LitElement {
   #accuracies(test: TestSheet): TemplateResult {
     const { instruments } = test;
     return html`<p class="about">
-        As the maker states it, such as ± 3 % of the reading and ± 20 ft/min. Both add up. It is taken as a
+        As the maker states it, such as ± 3 % of the reading and ±
+        ${formatQuantity('velocity', this.units, 0.1016).text}. Both add up. It is taken as a
         limit; what a point may be off by is told for about 95 % of the time.
       </p>
       <div class="fields">

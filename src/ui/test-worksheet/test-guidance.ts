@@ -12,6 +12,9 @@ import type { UnitSystem } from '../../units/quantity.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { worksheetStyles } from './worksheet.styles.ts';
 
+/** Width of a tap: wide enough not to clog, small beside the pipe [m]. */
+const TAP_HOLE = 0.0015;
+
 /** @element dc-test-guidance */
 @customElement('dc-test-guidance')
 export class TestGuidance extends LitElement {
@@ -91,12 +94,13 @@ export class TestGuidance extends LitElement {
           <small>${sourceWords(good.source)}</small>
         </li>
         <li>
-          Drill the tap square through the wall, 1 to 2 mm wide, and leave no burr inside: a burr alone
-          can change the suction by a tenth. <small>common practice, no source</small>
+          Drill the tap square through the wall, about
+          ${formatQuantity('diameter', this.units, TAP_HOLE).text} wide, and leave no burr inside: it bends the
+          air at the hole, and the reading with it. <small>common practice, no source</small>
         </li>
         <li>
           Across the pipe, hold the instrument at these distances from the near wall:
-          ${positions.map((part) => this.#distance(part)).join(', ')}.
+          ${positions.map((part) => this.#distance(part)).join(' · ')}
           <small>${sourceWords(source)}</small>
         </li>
         <li>
