@@ -1,11 +1,24 @@
 // The numbers of balanced states in tables.
 
 import type { Shop } from '../shop/schema/shop-schema.ts';
-import type { DropReport, StateReport } from '../shop/state-report.ts';
-import { verdictWords } from '../shop/verdict-words.ts';
+import {
+  columnUnit,
+  DROP_NAME,
+  FLOW,
+  GATE,
+  HOOD_SUCTION,
+  NEED,
+  SLOWEST,
+  SPEED,
+  type StateColumn,
+  VERDICT,
+} from '../shop/state-columns.ts';
+import type { StateReport } from '../shop/state-report.ts';
 import { formatQuantity } from '../units/format.ts';
 import { type Quantity, type UnitSystem, unitLabel } from '../units/quantity.ts';
 import { type Column, textTable } from './text-table.ts';
+
+const OF_DROP = [DROP_NAME, FLOW, NEED, SPEED, SLOWEST, HOOD_SUCTION];
 
 /**
  * Each drop alone: one row a drop, with what the collector does then.
@@ -20,12 +33,14 @@ export function aloneTable(
   reports: readonly StateReport[],
   system: UnitSystem,
 ): string[] {
-  const columns = [...dropColumns(system), ...collectorColumns(system), VERDICT];
+  const ofDrop = OF_DROP.map((column) => headed(column, system));
+  const columns = [...ofDrop, ...collectorColumns(system), headed(VERDICT, system)];
   const rows = reports.flatMap((report, i) => {
     const drop = report.drops[i];
     if (drop === undefined) return [];
-    const verdict = verdictWords(shop, drop, system);
-    return [[...dropCells(drop, system), ...collectorCells(report, system), verdict]];
+    const source = { shop, drop, system };
+    const cells = OF_DROP.map(({ cell }) => cell(source));
+    return [[...cells, ...collectorCells(report, system), VERDICT.cell(source)]];
   });
   return textTable(columns, rows);
 }
@@ -39,12 +54,9 @@ export function aloneTable(
  * @returns lines
  */
 export function stateTable(shop: Shop, report: StateReport, system: UnitSystem): string[] {
-  const columns = [...dropColumns(system), GATE, VERDICT];
-  const rows = report.drops.map((drop) => [
-    ...dropCells(drop, system),
-    `${Math.round(100 * drop.travel)} %`,
-    verdictWords(shop, drop, system),
-  ]);
+  const shown = [...OF_DROP, GATE, VERDICT];
+  const columns = shown.map((column) => headed(column, system));
+  const rows = report.drops.map((drop) => shown.map(({ cell }) => cell({ shop, drop, system })));
   const point = report.operatingPoint;
   if (point === null) return textTable(columns, rows);
   const flow = formatQuantity('flow', system, point.flow).text;
@@ -52,29 +64,10 @@ export function stateTable(shop: Shop, report: StateReport, system: UnitSystem):
   return [...textTable(columns, rows), `At the collector: ${flow} against ${suction} of suction.`];
 }
 
-const VERDICT: Column = { heading: 'Verdict', side: 'left' };
-const GATE: Column = { heading: 'Gate', side: 'right' };
-
-function dropColumns(system: UnitSystem): Column[] {
-  return [
-    { heading: 'Drop', side: 'left' },
-    withUnit('Flow', 'flow', system),
-    withUnit('Need', 'flow', system),
-    withUnit('Speed', 'velocity', system),
-    withUnit('Slowest', 'velocity', system),
-    withUnit('Hood', 'pressure', system),
-  ];
-}
-
-function dropCells(drop: DropReport, system: UnitSystem): string[] {
-  return [
-    drop.name,
-    number('flow', system, drop.flow),
-    drop.need === null ? '–' : number('flow', system, drop.need),
-    number('velocity', system, drop.velocity),
-    number('velocity', system, drop.slowest.velocity),
-    number('pressure', system, drop.hoodStaticPressure),
-  ];
+function headed(column: StateColumn, system: UnitSystem): Column {
+  const unit = columnUnit(column, system);
+  const heading = unit === '' ? column.heading : `${column.heading}, ${unit}`;
+  return { heading, side: column.quantity === undefined ? 'left' : 'right' };
 }
 
 function collectorColumns(system: UnitSystem): Column[] {

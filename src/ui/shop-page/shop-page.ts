@@ -113,6 +113,7 @@ export class ShopPage extends LitElement {
         <dc-run-part></dc-run-part>
         <dc-collector-part></dc-collector-part>
         <dc-conditions-part></dc-conditions-part>
+        <dc-sheet-part></dc-sheet-part>
         <dc-assumptions-panel></dc-assumptions-panel>
         <dc-cautions></dc-cautions>
       </footer>
