@@ -13,6 +13,7 @@ const PARTS = {
   run: 'The run',
   collector: 'Collector',
   conditions: 'Air, filter and range',
+  sheet: 'Shop sheet and cut list',
   assumptions: 'What was assumed, and where each figure comes from',
 } as const;
 
@@ -96,6 +97,13 @@ export const pageViews: readonly PageView[] = [
     reach: async (page) => {
       await unfold(page, PARTS.conditions);
       await page.getByRole('slider', { name: 'How blind the filter is' }).waitFor();
+    },
+  },
+  {
+    name: 'sheet',
+    reach: async (page) => {
+      await unfold(page, PARTS.sheet);
+      await page.getByRole('button', { name: 'Print the sheet' }).waitFor();
     },
   },
   { name: 'assumptions', reach: (page) => unfold(page, PARTS.assumptions) },

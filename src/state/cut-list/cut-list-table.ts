@@ -1,22 +1,27 @@
-// The cut list as one table of figures, to be saved or copied.
+// The cut list as one table of figures, to be saved or copied: sums as bare numbers, for a spreadsheet.
 
 import type { CutListView } from './cut-list-view.ts';
+
+/** What stands in the columns. */
+export const CUT_LIST_COLUMNS = ['item', 'kind', 'how much', 'price', 'for', 'cost'] as const;
 
 /**
  * The rows of the table.
  *
  * @param view - the cut list
- * @returns group, item, amount, price and cost of each item, the total last
+ * @returns a cell for each column, one row for each item; the total last, where there is one
  */
 export function cutListRows(view: CutListView): string[][] {
+  const bare = (sum: number | undefined) => sum?.toFixed(2) ?? '';
   const rows = view.groups.flatMap(({ heading, rows: items }) =>
-    items.map(({ what, amount, per, priceText, cost }) => [
-      what,
-      heading,
-      amount,
-      priceText === '' ? '' : `${priceText} ${per}`,
-      cost,
-    ]),
+    items.map(({ what, amount, per, price, sum }) =>
+      [what, heading, amount, bare(price), per, bare(sum)].map(plainSpaces),
+    ),
   );
-  return view.total === undefined ? rows : [...rows, ['Total', '', '', '', view.total]];
+  if (view.total === undefined) return rows;
+  return [...rows, ['Total', '', '', '', view.currency ?? '', bare(view.totalSum)]];
+}
+
+function plainSpaces(words: string): string {
+  return words.replace(/[\u2009\u202f]/g, ' ');
 }

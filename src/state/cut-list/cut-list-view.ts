@@ -27,6 +27,8 @@ export interface ItemRow {
   /** Price as it is typed, for what `per` says; undefined where there is none. */
   readonly price: number | undefined;
   readonly priceText: string;
+  /** Of all of it [of the currency] */
+  readonly sum: number | undefined;
   readonly cost: string;
 }
 
@@ -52,6 +54,8 @@ export interface CutListView {
   readonly currency: string | undefined;
   /** What the priced items come to; undefined where no item has a price. */
   readonly total: string | undefined;
+  /** The same as a number [of the currency] */
+  readonly totalSum: number;
   /** Items without a price [-] */
   readonly unpriced: number;
 }
@@ -82,6 +86,7 @@ export function cutListView(shop: Shop, system: UnitSystem): CutListView {
       ...item,
       price,
       priceText: price === undefined ? '' : moneyNumber(price, system),
+      sum: found?.cost,
       cost: found ? moneyNumber(found.cost, system) : '',
     };
   };
@@ -95,6 +100,7 @@ export function cutListView(shop: Shop, system: UnitSystem): CutListView {
     plans: cutPlans(shop, list, system),
     currency,
     total: cost.items.size === 0 ? undefined : moneyText(cost.total, currency, system),
+    totalSum: cost.total,
     unpriced: cost.unpriced,
   };
 }

@@ -32,7 +32,10 @@ export function familyWords(
 export function sizeWords({ family, size, diameter }: StockPipe, system: UnitSystem): string {
   const sizes = isOwn(family) ? [] : PIPE_FAMILIES.flatMap((each) => each.sizes);
   const asked = sizes.find(({ id }) => id === size);
-  return asked?.name ?? formatQuantity('diameter', system, diameter).text;
+  return (
+    asked?.name.replace(/ (in\.|mm)/, '\u2009$1') ??
+    formatQuantity('diameter', system, diameter).text
+  );
 }
 
 /**

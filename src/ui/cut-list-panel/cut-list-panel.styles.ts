@@ -18,6 +18,7 @@ export const cutListPanelStyles = css`
     line-height: 1.25rem;
   }
 
+  .what,
   .amount,
   .per,
   .cost {
@@ -107,6 +108,10 @@ export const cutListPanelStyles = css`
     .what,
     .amount {
       grid-column: 1 / -1;
+    }
+
+    .amount {
+      color: var(--dc-ink-soft);
     }
   }
 

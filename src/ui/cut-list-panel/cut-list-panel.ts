@@ -4,7 +4,7 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import { setCurrency, setStockLength } from '../../shop/edits/edit-purchase.ts';
-import { cutListRows } from '../../state/cut-list/cut-list-table.ts';
+import { CUT_LIST_COLUMNS, cutListRows } from '../../state/cut-list/cut-list-table.ts';
 import {
   type CutListView,
   cutListView,
@@ -146,11 +146,9 @@ function plan({ heading, rows }: CutListView['plans'][number]): TemplateResult {
 }
 
 function tableOf(list: CutListView) {
-  const money = list.currency === undefined ? '' : `, ${list.currency}`;
-  const names = ['item', 'kind', 'how much', `price${money}`, `cost${money}`];
   return {
     caption: 'Cut list',
-    columns: names.map((name) => ({ name })),
+    columns: CUT_LIST_COLUMNS.map((name) => ({ name })),
     rows: cutListRows(list),
   };
 }

@@ -6,6 +6,7 @@ import { setPrice } from '../../shop/edits/edit-purchase.ts';
 import type { ItemGroup, ItemRow } from '../../state/cut-list/cut-list-view.ts';
 import type { Session } from '../../state/session.ts';
 import type { QuantityEvent } from '../quantity-field/quantity-event.ts';
+import { unbroken } from '../unbroken.ts';
 
 /** What the document allows of a price [of the currency]. */
 const PRICE_LIMITS = { low: 0, high: 1e6 } as const;
@@ -31,8 +32,8 @@ export function itemGroup(session: Session, { heading, rows }: ItemGroup): Templ
 function item(session: Session, row: ItemRow): TemplateResult {
   const { key, what, amount, per, perUnit, price, cost } = row;
   return html`<li>
-    <span class="what">${what}</span>
-    <span class="amount">${amount}</span>
+    <span class="what">${unbroken(what)}</span>
+    <span class="amount">${unbroken(per === 'each' ? `${amount} needed` : amount)}</span>
     <dc-quantity-field
       bare
       optional

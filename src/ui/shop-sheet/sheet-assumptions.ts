@@ -3,7 +3,7 @@
 import { html, type TemplateResult } from 'lit';
 import type { AssumptionGroup } from '../../state/assumptions/assumption.ts';
 import { keptTogether } from './sheet-group.ts';
-import { unbroken } from './unbroken.ts';
+import { unbroken } from '../unbroken.ts';
 
 /**
  * Writes the list.

@@ -4,7 +4,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import type { CutPlan } from '../../state/cut-list/cut-plan.ts';
 import type { CutListView, ItemRow } from '../../state/cut-list/cut-list-view.ts';
 import { keptTogether } from './sheet-group.ts';
-import { unbroken } from './unbroken.ts';
+import { unbroken } from '../unbroken.ts';
 
 /**
  * Writes the cut list. Prices have columns of their own where there are any.

@@ -3,7 +3,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { SheetColumn, SheetStates } from '../../state/sheet-view.ts';
 import { keptTogether } from './sheet-group.ts';
-import { unbroken } from './unbroken.ts';
+import { unbroken } from '../unbroken.ts';
 
 /**
  * Writes the tables.

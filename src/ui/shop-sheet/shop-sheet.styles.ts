@@ -127,6 +127,11 @@ export const shopSheetStyles = css`
     white-space: nowrap;
   }
 
+  /* What a price is for goes below it where both have no room. */
+  td.end:has(.unit) {
+    white-space: normal;
+  }
+
   .unit {
     color: #333;
     font-weight: 400;
@@ -172,19 +177,19 @@ export const shopSheetStyles = css`
   }
 
   .states col:nth-child(1) {
-    inline-size: 17%;
+    inline-size: 16%;
   }
 
   .states col:nth-child(n + 2):nth-child(-n + 4) {
-    inline-size: 8%;
+    inline-size: 7.5%;
   }
 
   .states col:nth-child(5) {
-    inline-size: 10%;
+    inline-size: 9%;
   }
 
   .states col:nth-child(6) {
-    inline-size: 21%;
+    inline-size: 19%;
   }
 
   .cuts .what {

@@ -13,11 +13,11 @@ import { sheetAssumptions } from './sheet-assumptions.ts';
 import { sheetCuts } from './sheet-cuts.ts';
 import { sheetStates } from './sheet-states.ts';
 import { shopSheetStyles } from './shop-sheet.styles.ts';
-import { unbroken } from './unbroken.ts';
+import { unbroken } from '../unbroken.ts';
 
 /** Height of a row of the drawing, and of the whole: beside the plot on one page, alone on one [px]. */
 const ROW = { usual: 26, close: 17.5 };
-const MOST = { beside: 440, alone: 720, page: 860 };
+const MOST = { beside: 440, alone: 720, page: 840 };
 
 /** @element dc-shop-sheet */
 @customElement('dc-shop-sheet')
