@@ -3,6 +3,7 @@
 import { playwright } from '@vitest/browser-playwright';
 import { join } from 'node:path';
 import { defineConfig } from 'vitest/config';
+import { firstChunk } from './build/first-chunk.ts';
 import { policyHeaders } from './build/policy-headers.ts';
 import { serviceWorker } from './build/service-worker.ts';
 import { chromiumArguments, findChromium } from './tests/setup/find-chromium.ts';
@@ -25,6 +26,9 @@ export default defineConfig({
     emptyOutDir: true,
     target: 'es2022',
     modulePreload: { polyfill: false },
+    rolldownOptions: {
+      output: { codeSplitting: { groups: [{ name: firstChunk(), debugName: 'first' }] } },
+    },
   },
   worker: { format: 'es' },
   preview: {

@@ -55,7 +55,7 @@ describe('printing the sheet', () => {
     await page.context().close();
   });
 
-  it('fits either paper: no page without words, and none that is wider than the paper', async () => {
+  it('is no wider than what either paper leaves inside its margins', async () => {
     const { page } = await visit();
     await pressPrint(page);
     await page.emulateMedia({ media: 'print' });

@@ -3,7 +3,6 @@
 /** Defines the elements of those parts. */
 export async function loadParts(): Promise<void> {
   await Promise.all([
-    import('../sheet-part/sheet-part.ts'),
     import('../speeds-panel/speeds-panel.ts'),
     import('../suction-panel/suction-panel.ts'),
   ]);

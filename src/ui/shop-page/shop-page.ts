@@ -23,6 +23,7 @@ import '../plot-foot-panel/plot-foot-panel.ts';
 import '../plot-panel/plot-panel.ts';
 import '../run-panel/run-panel.ts';
 import '../run-part/run-part.ts';
+import '../sheet-part/sheet-part.ts';
 import { sessionContext } from '../session-context.ts';
 import { SessionController } from '../session-controller.ts';
 import { ShelfEvent, type ShelfWish } from '../shop-list/shelf-event.ts';
