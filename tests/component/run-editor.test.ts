@@ -196,6 +196,19 @@ describe('the run editor', () => {
     ]);
   });
 
+  it('takes back a walk through a list of a fitting by one press, apart from what went before', async () => {
+    const { section, session } = await placeEditor();
+    await row('Main').click();
+    await button('Add elbow of pieces').click();
+    await drawn();
+    for (const pieces of ['4', '3', '4', '3']) await choose('Pieces', pieces);
+    expect(section('main')?.fittings[1]).toMatchObject({ pieces: 3 });
+    session.undo();
+    expect(section('main')?.fittings[1]).toMatchObject({ pieces: 5 });
+    session.undo();
+    expect(section('main')?.fittings).toEqual(smallShop.sections[0]?.fittings);
+  });
+
   it('refuses half a fitting, in words, and leaves the shop alone', async () => {
     const { section } = await placeEditor();
     await row('Main').click();

@@ -1,5 +1,5 @@
 import { css } from 'lit';
-import { dropColumns } from '../drop-row/drop-row.styles.ts';
+import { dropColumns, printedDropColumns } from '../drop-row/drop-row.styles.ts';
 
 export const dropListStyles = css`
   :host {
@@ -40,8 +40,20 @@ export const dropListStyles = css`
     padding-inline-start: 12px;
   }
 
-  @container (max-width: 44.9375em) {
+  @media screen {
+    @container (max-width: 44.9375em) {
+      .head {
+        display: none;
+      }
+    }
+  }
+
+  @media print {
     .head {
+      grid-template-columns: ${printedDropColumns};
+    }
+
+    .head .pressed {
       display: none;
     }
   }

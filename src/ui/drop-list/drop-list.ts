@@ -34,7 +34,7 @@ export class DropList extends LitElement {
     return html`<h2 class="for-ears">Drops and their gates</h2>
       <dc-gate-sets .sets=${this.sets} .open=${this.open}></dc-gate-sets>
       <div class="head" aria-hidden="true">
-        <span>drop</span><span>gate</span><span></span><span class="end">flow</span>
+        <span>drop</span><span>gate</span><span class="pressed"></span><span class="end">flow</span>
         <span class="speed">speed <i></i> carries</span><span>verdict, slowest pipe</span>
       </div>
       <ul role="list">

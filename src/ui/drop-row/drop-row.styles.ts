@@ -5,6 +5,10 @@ export const dropColumns = css`
   minmax(7rem, 1fr) 112px 5.75rem 6rem minmax(8.75rem, 1.3fr) 9.75rem
 `;
 
+export const printedDropColumns = css`
+  minmax(7rem, 1fr) 112px 6rem minmax(8rem, 1.3fr) 9.75rem
+`;
+
 export const dropRowStyles = css`
   :host {
     display: grid;
@@ -111,55 +115,64 @@ export const dropRowStyles = css`
     }
   }
 
+  /* On paper a row is one line, without what can only be pressed. */
   @media print {
+    :host {
+      grid-template-columns: ${printedDropColumns};
+      grid-template-areas: 'name gate flow speed verdict';
+      break-inside: avoid;
+    }
+
     .buttons {
-      visibility: hidden;
+      display: none;
     }
   }
 
-  @container (max-width: 44.9375em) {
-    :host {
-      grid-template-columns: 112px auto 1fr;
-      grid-template-areas:
-        'name name verdict'
-        'gate buttons flow'
-        'speed speed speed'
-        'slowest slowest slowest';
-      row-gap: 2px;
-      padding-block: 10px;
-    }
+  @media screen {
+    @container (max-width: 44.9375em) {
+      :host {
+        grid-template-columns: 112px auto 1fr;
+        grid-template-areas:
+          'name name verdict'
+          'gate buttons flow'
+          'speed speed speed'
+          'slowest slowest slowest';
+        row-gap: 2px;
+        padding-block: 10px;
+      }
 
-    .verdict {
-      display: contents;
-    }
+      .verdict {
+        display: contents;
+      }
 
-    dc-verdict {
-      grid-area: verdict;
-      justify-self: end;
-    }
+      dc-verdict {
+        grid-area: verdict;
+        justify-self: end;
+      }
 
-    .slowest {
-      grid-area: slowest;
-    }
+      .slowest {
+        grid-area: slowest;
+      }
 
-    .slowest::before {
-      content: 'slowest: ';
-    }
+      .slowest::before {
+        content: 'slowest: ';
+      }
 
-    .speed {
-      display: flex;
-      align-items: center;
-      gap: 12px;
-      padding: 0;
-    }
+      .speed {
+        display: flex;
+        align-items: center;
+        gap: 12px;
+        padding: 0;
+      }
 
-    .speed .figure {
-      flex: none;
-      inline-size: 6.25rem;
-    }
+      .speed .figure {
+        flex: none;
+        inline-size: 6.25rem;
+      }
 
-    dc-speed-scale {
-      flex: 1;
+      dc-speed-scale {
+        flex: 1;
+      }
     }
   }
 `;

@@ -42,6 +42,14 @@ export class FoldedPart extends LitElement {
         font-variant-numeric: tabular-nums;
       }
 
+      @media print {
+        summary {
+          min-block-size: 0;
+          padding-block: 4px;
+          list-style: none;
+        }
+      }
+
       .body {
         padding-block: 4px 16px;
       }

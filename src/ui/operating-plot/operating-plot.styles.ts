@@ -149,4 +149,20 @@ export const operatingPlotStyles = css`
     fill: var(--dc-ink);
     font-size: 16px;
   }
+
+  /* As wide as the paper, whatever the window was. */
+  @media print {
+    :host {
+      contain: none;
+      block-size: auto;
+      break-inside: avoid;
+    }
+
+    svg.plot {
+      position: static;
+      inline-size: 100%;
+      block-size: auto;
+      max-block-size: 40vh;
+    }
+  }
 `;

@@ -63,9 +63,9 @@ export class FittingList extends LitElement {
 
   #onFitting(event: FittingEvent, at: number): void {
     event.stopPropagation();
-    const { fitting } = event;
+    const { fitting, isChoice } = event;
     const next = fitting ? this.#held.with(at, fitting) : this.#held.toSpliced(at, 1);
-    this.dispatchEvent(new FittingsEvent(next));
+    this.dispatchEvent(new FittingsEvent(next, isChoice ? at : undefined));
   }
 }
 

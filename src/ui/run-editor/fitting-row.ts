@@ -106,19 +106,19 @@ export class FittingRow extends LitElement {
         label="Pieces"
         .choices=${PIECES}
         value=${fitting.pieces}
-        @dc-choice=${({ value }: ChoiceEvent) => this.#send({ ...fitting, pieces: Number(value) as Gored['pieces'] })}
+        @dc-choice=${({ value }: ChoiceEvent) => this.#send({ ...fitting, pieces: Number(value) as Gored['pieces'] }, 'choice')}
       ></dc-choice-field>
       <dc-choice-field
         label="Radius"
         .choices=${RADII}
         value=${fitting.radius}
-        @dc-choice=${({ value }: ChoiceEvent) => this.#send({ ...fitting, radius: Number(value) as Gored['radius'] })}
+        @dc-choice=${({ value }: ChoiceEvent) => this.#send({ ...fitting, radius: Number(value) as Gored['radius'] }, 'choice')}
       ></dc-choice-field>
       <dc-choice-field
         label="Angle"
         .choices=${ANGLES}
         value=${fitting.angle}
-        @dc-choice=${({ value }: ChoiceEvent) => this.#send({ ...fitting, angle: Number(value) as Gored['angle'] })}
+        @dc-choice=${({ value }: ChoiceEvent) => this.#send({ ...fitting, angle: Number(value) as Gored['angle'] }, 'choice')}
       ></dc-choice-field>`;
   }
 
@@ -155,8 +155,8 @@ export class FittingRow extends LitElement {
     this.#send(changed(fitting, { name: event.value }));
   }
 
-  #send(fitting: Fitting | undefined): void {
-    this.dispatchEvent(new FittingEvent(fitting));
+  #send(fitting: Fitting | undefined, how?: 'choice'): void {
+    this.dispatchEvent(new FittingEvent(fitting, how));
   }
 }
 

@@ -76,7 +76,7 @@ export class SectionForm extends LitElement {
       <dc-fitting-list
         .fittings=${view.fittings}
         .units=${units}
-        @dc-fittings=${({ fittings }: FittingsEvent) => this.#ask(setFittings(id, fittings))}
+        @dc-fittings=${({ fittings, chosen }: FittingsEvent) => this.#ask(setFittings(id, fittings), chosen === undefined ? undefined : `fitting ${chosen} of ${id}`)}
       ></dc-fitting-list>
       ${
         view.join

@@ -23,10 +23,13 @@ export class PipeEvent extends DcEvent {
 export class FittingsEvent extends DcEvent {
   static readonly type = 'dc-fittings';
   readonly fittings: readonly Fitting[];
+  /** Place of the fitting of which something was chosen from a list; undefined if it was typed. */
+  readonly chosen: number | undefined;
 
-  constructor(fittings: readonly Fitting[]) {
+  constructor(fittings: readonly Fitting[], chosen?: number) {
     super(FittingsEvent.type);
     this.fittings = fittings;
+    this.chosen = chosen;
   }
 }
 
@@ -34,10 +37,13 @@ export class FittingsEvent extends DcEvent {
 export class FittingEvent extends DcEvent {
   static readonly type = 'dc-fitting';
   readonly fitting: Fitting | undefined;
+  /** Whether it was chosen from a list, not typed. */
+  readonly isChoice: boolean;
 
-  constructor(fitting: Fitting | undefined) {
+  constructor(fitting: Fitting | undefined, how?: 'choice') {
     super(FittingEvent.type);
     this.fitting = fitting;
+    this.isChoice = how === 'choice';
   }
 }
 

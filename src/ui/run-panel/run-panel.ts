@@ -32,6 +32,12 @@ export class RunPanel extends LitElement {
       dc-run-drawing {
         block-size: var(--dc-run-height, 22.5rem);
       }
+
+      @media print {
+        dc-run-drawing {
+          block-size: auto;
+        }
+      }
     `,
   ];
 

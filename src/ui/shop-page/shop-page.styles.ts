@@ -204,5 +204,21 @@ export const shopPageStyles = css`
     .stage {
       position: static;
     }
+
+    dc-plot-panel {
+      block-size: auto;
+    }
+
+    .pictures {
+      display: block;
+    }
+
+    .pictures > * {
+      margin-block-end: 24px;
+    }
+
+    footer {
+      gap: 4px;
+    }
   }
 `;

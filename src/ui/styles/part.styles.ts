@@ -31,4 +31,17 @@ export const partStyles = css`
     line-height: 1.5rem;
     text-wrap: pretty;
   }
+
+  /* A heading stays with its picture. */
+  @media print {
+    section,
+    .words {
+      break-inside: avoid;
+    }
+
+    header,
+    .words {
+      break-after: avoid;
+    }
+  }
 `;

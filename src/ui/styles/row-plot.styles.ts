@@ -17,6 +17,16 @@ export const rowPlotStyles = css`
     overflow: visible;
   }
 
+  @media print {
+    .figure {
+      break-inside: avoid;
+    }
+
+    svg.plot {
+      block-size: auto;
+    }
+  }
+
   text {
     fill: var(--dc-ink-soft);
     font-size: 13px;
