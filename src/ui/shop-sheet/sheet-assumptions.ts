@@ -35,7 +35,7 @@ export function sheetAssumptions(groups: readonly AssumptionGroup[]): TemplateRe
           ${rows.map(({ what, value, source, sureness }) => {
             const words = sureness === 'entered' ? 'entered for this shop' : sureness;
             return html`<tr>
-              <th scope="row">${unbroken(what)}</th>
+              <th scope="row">${sizesWhole(unbroken(what))}</th>
               <td>${unbroken(value)}</td>
               <td>${source}${source === '' ? '' : ' · '}${words}</td>
             </tr>`;
@@ -44,4 +44,9 @@ export function sheetAssumptions(groups: readonly AssumptionGroup[]): TemplateRe
       )}
     </table>
   </section>`;
+}
+
+/** A size of pipe stays with its unit at the end of a line. */
+function sizesWhole(words: string): string {
+  return words.replace(/(\d) (in\.|mm)/g, '$1\u00a0$2');
 }
