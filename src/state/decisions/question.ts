@@ -2,13 +2,23 @@
 // answers are plain data, so that they can go to a worker and back.
 
 import type { AddedRun } from '../../shop/decisions/choice.ts';
+import { type CollectorDoubt, collectorDoubtStudy } from '../../shop/decisions/collector-doubt.ts';
+import {
+  type CollectorsOverDucts,
+  collectorsOverDucts,
+} from '../../shop/decisions/collectors-over-ducts.ts';
+import { type CollectorRow, collectorStudy } from '../../shop/decisions/collectors.ts';
+import type { DoubtOptions } from '../../shop/decisions/doubt.ts';
+import { type MainDoubts, mainDoubtStudy } from '../../shop/decisions/main-doubt.ts';
 import { type MainSizes, mainSizeStudy } from '../../shop/decisions/main-sizes.ts';
 import { type SetCost, reachCosts } from '../../shop/decisions/reach-costs.ts';
+import { type ReachDoubt, reachDoubtStudy } from '../../shop/decisions/reach-doubt.ts';
 import { type ReachSizes, reachSizeStudy } from '../../shop/decisions/reach-sizes.ts';
 import { type Reach, reachStudy } from '../../shop/decisions/reach.ts';
 import { type TaperedMain, taperedMainStudy } from '../../shop/decisions/tapered-main.ts';
 import { dropIn } from '../../shop/decisions/solved-states.ts';
 import { travelsWhenOpen } from '../../shop/gate-state.ts';
+import type { Collector } from '../../shop/schema/collector-schema.ts';
 import type { Shop } from '../../shop/schema/shop-schema.ts';
 import { modelOf } from '../../shop/shop-model.ts';
 import { type DropReport, stateReport } from '../../shop/state-report.ts';
@@ -51,10 +61,45 @@ export interface AloneQuestion {
 /** One drop report for each drop of each shop, in the order of the documents. */
 export type AloneAnswer = readonly (readonly DropReport[])[];
 
+/** How sure an answer is: a question again with everything a little off. */
+export type Doubting<Question> = Question & { readonly doubt: DoubtOptions };
+
+/** The main in some sizes, as the answer on the main has them. */
+export interface MainDoubtQuestion {
+  readonly shop: Shop;
+  readonly sizes: MainSizes;
+}
+
+/** Collectors on the same ducts. */
+export interface CollectorQuestion {
+  readonly shop: Shop;
+  readonly candidates: readonly Collector[];
+  /** Ids of the drops that are open in the picture. */
+  readonly open: readonly string[];
+}
+
+export interface CollectorAnswer {
+  readonly rows: readonly CollectorRow[];
+  readonly over: CollectorsOverDucts;
+}
+
 interface Subjects {
   readonly reach: { readonly asked: ReachQuestion; readonly answered: ReachAnswer };
   readonly main: { readonly asked: MainQuestion; readonly answered: MainSizes };
   readonly 'tapered main': { readonly asked: MainQuestion; readonly answered: TaperedMain };
+  readonly collectors: { readonly asked: CollectorQuestion; readonly answered: CollectorAnswer };
+  readonly 'reach doubt': {
+    readonly asked: Doubting<ReachQuestion>;
+    readonly answered: ReachDoubt;
+  };
+  readonly 'main doubt': {
+    readonly asked: Doubting<MainDoubtQuestion>;
+    readonly answered: MainDoubts;
+  };
+  readonly 'collector doubt': {
+    readonly asked: Doubting<CollectorQuestion>;
+    readonly answered: readonly CollectorDoubt[];
+  };
   readonly alone: { readonly asked: AloneQuestion; readonly answered: AloneAnswer };
 }
 
@@ -67,6 +112,11 @@ const STUDIES: { readonly [S in Subject]: (question: QuestionOn<S>) => Study<Ans
   reach: studyReach,
   main: ({ shop, sections, family }) => mainSizeStudy(shop, sections, family),
   'tapered main': ({ shop, sections, family }) => taperedMainStudy(shop, sections, family),
+  collectors: studyCollectors,
+  'reach doubt': ({ shop, run, longest, open, doubt }) =>
+    reachDoubtStudy(shop, run, { ...doubt, longest, open }),
+  'main doubt': ({ shop, sizes, doubt }) => mainDoubtStudy(shop, sizes, doubt),
+  'collector doubt': ({ shop, candidates, doubt }) => collectorDoubtStudy(shop, candidates, doubt),
   alone: studyAlone,
 };
 
@@ -90,6 +140,12 @@ function* studyReach(question: ReachQuestion): Study<ReachAnswer> {
   const reach = yield* within(reachStudy(shop, run, options), 0, 12);
   const sizes = yield* portion(reachSizeStudy(shop, run, family, length, options), 1, 12);
   return { reach, sizes, costs: reachCosts(shop, run, length) };
+}
+
+function* studyCollectors(question: CollectorQuestion): Study<CollectorAnswer> {
+  const { shop, candidates, open } = question;
+  const rows = yield* collectorStudy(shop, candidates);
+  return { rows, over: collectorsOverDucts(shop, candidates, open) };
 }
 
 function* studyAlone({ shops }: AloneQuestion): Study<AloneAnswer> {

@@ -28,10 +28,17 @@ export class DecisionsPart extends LitElement {
     const others = this.variants.length - 1;
     return html`<dc-folded-part
         heading="Can it reach further?"
-        figures="a longer run or a new drop"
+        figures="how much longer a run may be, or a new drop"
         @dc-unfold=${() => void import('../reach-panel/reach-panel.ts')}
       >
         <dc-reach-panel></dc-reach-panel>
+      </dc-folded-part>
+      <dc-folded-part
+        heading="Would a larger main help?"
+        figures="every size, what it gains and what settles"
+        @dc-unfold=${() => void import('../main-panel/main-panel.ts')}
+      >
+        <dc-main-panel></dc-main-panel>
       </dc-folded-part>
       <dc-folded-part
         heading="Variants"

@@ -1,0 +1,173 @@
+// The answer to "Would a larger main help?": a sentence, the sizes, one of them closely, and a picture
+// of every drop.
+
+import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { MainSeries, MainStop } from '../../plot/main-multiples.ts';
+import type { MainDoubts } from '../../shop/decisions/main-doubt.ts';
+import type { MainRow, MainSizes } from '../../shop/decisions/main-sizes.ts';
+import type { Shop } from '../../shop/schema/shop-schema.ts';
+import {
+  mainDropTable,
+  mainSetTable,
+  mainTable,
+  shownRows,
+} from '../../state/decisions/main-tables.ts';
+import { bestMain, mainSentence, type MainSpeech } from '../../state/decisions/main-words.ts';
+import { unitLabel, type UnitSystem } from '../../units/quantity.ts';
+import '../answer-table/answer-table.ts';
+import type { ChoiceEvent } from '../choice-field/choice-event.ts';
+import '../choice-field/choice-field.ts';
+import '../main-plot/main-plot.ts';
+import '../plot-figure/plot-tools.ts';
+import { answerStyles } from '../styles/answer.styles.ts';
+import { baseStyles } from '../styles/base.styles.ts';
+import { unbroken } from '../unbroken.ts';
+import { mainFigures } from './main-figures.ts';
+
+/**
+ * @element dc-main-answer
+ * @fires dc-take - a size is to be taken over, or kept beside the shop
+ * @slot said - what came of that
+ * @slot doubt - how sure the answer is
+ */
+@customElement('dc-main-answer')
+export class MainAnswer extends LitElement {
+  static override styles = [
+    baseStyles,
+    answerStyles,
+    css`
+      .choice {
+        max-inline-size: 220px;
+        margin-block-start: 8px;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) shop: Shop | undefined;
+  @property({ attribute: false }) sizes: MainSizes | undefined;
+  @property({ attribute: false }) doubts: MainDoubts | undefined;
+  @property({ attribute: false }) units: UnitSystem = 'us';
+
+  /** Id of the size that is looked at closely; empty for the best. */
+  @state() private closely = '';
+
+  protected override render(): TemplateResult {
+    const { shop, sizes, units } = this;
+    if (!shop || !sizes) return html`${nothing}`;
+    const speech = { shop, system: units };
+    const rows = shownRows(sizes, speech);
+    const best = bestMain(rows, shop);
+    const sentence = mainSentence(sizes, rows, speech);
+    const all = mainTable(rows, best, speech);
+    const row = rows.find(({ size }) => size.id === this.closely) ?? best;
+    return html`<div class="answer">
+      <p class="sentence">${unbroken(sentence)}</p>
+      <div class="whole"><slot name="said"></slot><slot name="doubt"></slot></div>
+      <div class="tables">
+        <dc-answer-table
+          caption="The main in every size"
+          .columns=${all.columns}
+          .rows=${all.rows}
+        ></dc-answer-table>
+        ${row ? this.#closely(row, rows, sizes, speech) : nothing}
+      </div>
+      <div class="picture">${this.#picture(rows, sizes, sentence, shop)}</div>
+    </div>`;
+  }
+
+  #closely(
+    row: MainRow,
+    rows: readonly MainRow[],
+    sizes: MainSizes,
+    speech: MainSpeech,
+  ): TemplateResult {
+    const drops = mainDropTable(row, speech);
+    const sets = mainSetTable(row, sizes, speech);
+    return html`<dc-choice-field
+        class="choice"
+        label="Look closely at a main of"
+        .choices=${rows.map(({ size }) => ({ value: size.id, words: size.name }))}
+        .value=${row.size.id}
+        @dc-choice=${({ value }: ChoiceEvent) => {
+          this.closely = value;
+        }}
+      ></dc-choice-field>
+      <dc-answer-table
+        sortable
+        caption="A main of ${row.size.name}, each drop alone"
+        .columns=${drops.columns}
+        .rows=${drops.rows}
+      ></dc-answer-table>
+      ${
+        sets.rows.length === 0
+          ? nothing
+          : html`<dc-answer-table
+              caption="A main of ${row.size.name}, in the saved gate sets"
+              .columns=${sets.columns}
+              .rows=${sets.rows}
+            ></dc-answer-table>`
+      }`;
+  }
+
+  #picture(
+    rows: readonly MainRow[],
+    sizes: MainSizes,
+    sentence: string,
+    shop: Shop,
+  ): TemplateResult {
+    const series = seriesOf(rows, sizes, this.doubts, shop);
+    const names = rows.map(({ size }) => size.name);
+    return html`<p class="note">
+        Each drop alone over the size of the main: its air in ${unitLabel('flow', this.units)} above,
+        the slowest in the main in ${unitLabel('velocity', this.units)} below, with the speeds that
+        carry as a band. Dashed: its air today.
+      </p>
+      <dc-main-plot
+        label="Air and speed in the main over its size, for each drop. ${sentence}"
+        .units=${this.units}
+        .series=${series}
+        .sizes=${names}
+        .range=${shop.carryingRange}
+      ></dc-main-plot>
+      <dc-plot-tools
+        label="every drop over the size of the main"
+        file="main"
+        .table=${() => mainFigures(series, names, this.units)}
+        .picture=${() => this.renderRoot.querySelector('dc-main-plot')?.picture}
+      ></dc-plot-tools>`;
+  }
+}
+
+function seriesOf(
+  rows: readonly MainRow[],
+  sizes: MainSizes,
+  doubts: MainDoubts | undefined,
+  shop: Shop,
+): readonly MainSeries[] {
+  return shop.drops.map(({ id, name }, i) => ({
+    name,
+    today: sizes.today.states[i]?.drops.find((drop) => drop.id === id)?.flow ?? 0,
+    stops: rows.map((row): MainStop => {
+      const state = row.states[i];
+      const after = row.drops[i]!.after;
+      const doubt = doubts?.rows[sizes.rows.indexOf(row)]?.states[i]?.drops.find(
+        (drop) => drop.id === id,
+      );
+      // The doubt is of the slowest on the whole way; where that lies in the main it is this.
+      const isMain = after.slowest.section === state?.mainSlowest?.section;
+      return {
+        flow: after.flow,
+        speed: state?.mainSlowest?.velocity,
+        flowDoubt: doubt && [doubt.flow.low, doubt.flow.high],
+        speedDoubt: doubt && isMain ? [doubt.slowest.low, doubt.slowest.high] : undefined,
+      };
+    }),
+  }));
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'dc-main-answer': MainAnswer;
+  }
+}

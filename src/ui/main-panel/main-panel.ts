@@ -1,0 +1,175 @@
+// "Would a larger main help?": what counts as the main, and the answer for every size of it.
+
+import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { customElement, state } from 'lit/decorators.js';
+import { mainFamily, suggestedMain } from '../../shop/decisions/main-sections.ts';
+import type { MainSizes } from '../../shop/decisions/main-sizes.ts';
+import type { Shop } from '../../shop/schema/shop-schema.ts';
+import { type DoubtForm, USUAL_DOUBT_FORM } from '../../state/decisions/doubt-words.ts';
+import { mainDoubtWords } from '../../state/decisions/main-doubt-words.ts';
+import { mainWords, shownRows } from '../../state/decisions/main-tables.ts';
+import { bestMain } from '../../state/decisions/main-words.ts';
+import type { MainQuestion } from '../../state/decisions/question.ts';
+import type { TakeEvent } from '../answer-table/take-event.ts';
+import type { DoubtEvent } from '../doubt-part/doubt-event.ts';
+import '../doubt-part/doubt-part.ts';
+import { SessionController } from '../session-controller.ts';
+import '../study-status/study-status.ts';
+import type { StudyWishEvent } from '../study-status/study-wish-event.ts';
+import { StudyController } from '../study-worker/study-controller.ts';
+import { answerStyles } from '../styles/answer.styles.ts';
+import { baseStyles } from '../styles/base.styles.ts';
+import { TakeOver } from '../take-over/take-over.ts';
+import './main-answer.ts';
+import './main-fields.ts';
+import type { MainForm, MainFormEvent } from './main-form-event.ts';
+import './tapered-part.ts';
+
+/**
+ * @element dc-main-panel
+ * @fires dc-shelf - a variant is to be kept beside the shop
+ */
+@customElement('dc-main-panel')
+export class MainPanel extends LitElement {
+  static override styles = [baseStyles, answerStyles];
+
+  @state() private form: MainForm | undefined;
+  @state() private doubt: DoubtForm = USUAL_DOUBT_FORM;
+
+  readonly #session = new SessionController(this, (session) => ({
+    session,
+    shop: session.shop.value,
+    units: session.units.value,
+  }));
+  readonly #study = new StudyController(this, 'main');
+  readonly #doubting = new StudyController(this, 'main doubt');
+  readonly #taking = new TakeOver(this);
+  #question: MainQuestion | undefined;
+  #doubted: { readonly sizes: MainSizes; readonly form: DoubtForm } | undefined;
+
+  protected override willUpdate(): void {
+    const read = this.#session.value;
+    if (!read) return;
+    const { shop } = read;
+    const form = heldForm(this.form, shop);
+    if (form !== this.form || shop !== this.#question?.shop) {
+      this.form = form;
+      this.#question = { shop, ...form };
+      if (form.sections.length > 0) this.#study.wish(this.#question);
+    }
+    this.#askDoubt();
+  }
+
+  protected override render(): TemplateResult {
+    const read = this.#session.value;
+    if (!read) return html`${nothing}`;
+    const { answered, state: asked } = this.#study;
+    return html`<dc-main-fields
+        .shop=${read.shop}
+        .form=${this.form}
+        .units=${read.units}
+        @dc-main-form=${({ form }: MainFormEvent) => this.#onForm(form)}
+      ></dc-main-fields>
+      <dc-study-status
+        label="the main in every size"
+        .state=${asked}
+        @dc-study-wish=${({ wish }: StudyWishEvent) => this.#onWish(wish)}
+      ></dc-study-status>
+      ${
+        this.form?.sections.length === 0
+          ? html`<p class="sentence">No section is counted as the main.</p>`
+          : answered
+            ? this.#answer(answered.question.shop, answered.answer)
+            : nothing
+      }`;
+  }
+
+  #answer(shop: Shop, sizes: MainSizes): TemplateResult {
+    const { session, units } = this.#session.value!;
+    const doubted = this.#doubting.answered;
+    const doubts = doubted?.question.sizes === sizes ? doubted.answer : undefined;
+    const best = bestMain(shownRows(sizes, { shop, system: units }), shop);
+    const doubt = best && doubts?.rows[sizes.rows.indexOf(best)];
+    return html`<dc-main-answer
+        .shop=${shop}
+        .sizes=${sizes}
+        .doubts=${doubts}
+        .units=${units}
+        @dc-take=${({ key, how }: TakeEvent) => {
+          const row = sizes.rows.find(({ size }) => size.id === key);
+          if (row) this.#taking[how](session, { choice: row.choice, words: mainWords(row) });
+        }}
+      >
+        <div slot="said">${this.#taking.line}</div>
+        <dc-doubt-part
+          slot="doubt"
+          label="the main"
+          .words=${best && doubt ? mainDoubtWords(best, doubt) : ''}
+          .form=${this.doubt}
+          .units=${units}
+          .state=${this.#doubting.state}
+          @dc-doubt=${({ form }: DoubtEvent) => this.#onDoubt(form)}
+          @dc-study-wish=${({ wish }: StudyWishEvent) => this.#onDoubtWish(wish)}
+        ></dc-doubt-part>
+      </dc-main-answer>
+      <dc-tapered-part
+        .question=${this.#question}
+        .units=${units}
+        .taking=${this.#taking}
+        .session=${session}
+      ></dc-tapered-part>`;
+  }
+
+  /** Once there is an answer, how sure it is. */
+  #askDoubt(): void {
+    const answered = this.#study.answered;
+    if (!answered) return;
+    const sizes = answered.answer;
+    if (this.#doubted?.sizes === sizes && this.#doubted.form === this.doubt) return;
+    this.#doubted = { sizes, form: this.doubt };
+    this.#doubting.wish({ shop: answered.question.shop, sizes, doubt: this.doubt });
+  }
+
+  #onForm(form: MainForm): void {
+    const read = this.#session.value;
+    this.form = form;
+    if (!read) return;
+    this.#question = { shop: read.shop, ...form };
+    if (form.sections.length > 0) this.#study.wish(this.#question);
+    else this.#study.forget();
+  }
+
+  #onDoubt(form: DoubtForm): void {
+    this.doubt = form;
+  }
+
+  #onWish(wish: 'cancel' | 'again'): void {
+    if (wish === 'cancel') this.#study.cancel();
+    else if (this.#question) void this.#study.ask(this.#question);
+  }
+
+  #onDoubtWish(wish: 'cancel' | 'again'): void {
+    const answered = this.#study.answered;
+    if (wish === 'cancel') this.#doubting.cancel();
+    else if (answered) {
+      const { question, answer: sizes } = answered;
+      void this.#doubting.ask({ shop: question.shop, sizes, doubt: this.doubt });
+    }
+  }
+}
+
+/** The trunk and its family at first; what is there no more counts no longer. */
+function heldForm(form: MainForm | undefined, shop: Shop): MainForm {
+  if (form === undefined) {
+    const sections = suggestedMain(shop);
+    return { sections, family: mainFamily(shop, sections) };
+  }
+  const sections = form.sections.filter((id) => shop.sections.some((each) => each.id === id));
+  return sections.length === form.sections.length ? form : { ...form, sections };
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'dc-main-panel': MainPanel;
+  }
+}
