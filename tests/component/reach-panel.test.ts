@@ -84,7 +84,7 @@ describe('whether a drop can reach further', () => {
     await settled(() => type('Name of the new drop', 'Planer bench'));
     expect(sentence()).toMatch(/^Planer bench/);
     await settled(() => type('Air it needs', '5000'));
-    expect(sentence()).toMatch(/can’t reach further .* gets less than the 5,000.cfm that it needs/);
+    expect(sentence()).toMatch(/can reach no further: it is short of the 5,000.cfm it needs/);
     const costs = page.getByRole('table', { name: /^What the length to add costs/ });
     expect(costs.getByRole('row').elements().length).toBe(7);
   });

@@ -2,7 +2,7 @@
 
 import type { MainDoubt } from '../../shop/decisions/main-doubt.ts';
 import type { MainRow } from '../../shop/decisions/main-sizes.ts';
-import { oddsWords } from './doubt-words.ts';
+import { casesWords } from '../../shop/decisions/doubt-words.ts';
 
 /**
  * How sure one size is.
@@ -21,8 +21,8 @@ export function mainDoubtWords(row: MainRow, { effects }: MainDoubt): string {
     return `What a main of ${size} does to each drop stays the same in every case with everything a little off.`;
   }
   const others =
-    next === undefined ? '' : `; for every other drop it holds ${atLeast(oddsWords(next.holds))}`;
-  return `With everything a little off, what a main of ${size} does to ${name(least.id)} holds ${oddsWords(least.holds)}${others}.`;
+    next === undefined ? '' : `; for every other drop it holds ${atLeast(casesWords(next.holds))}`;
+  return `With everything a little off, what a main of ${size} does to ${name(least.id)} holds ${casesWords(least.holds)}${others}.`;
 }
 
 function atLeast(words: string): string {

@@ -1,6 +1,7 @@
 // The tables that answer what a main of another size does: all sizes, then one of them drop by drop
 // and set by set.
 
+import { effectWords } from '../../shop/decisions/main-sentence.ts';
 import type { EffectKind } from '../../shop/decisions/main-verdict.ts';
 import type { MainRow, MainSizes } from '../../shop/decisions/main-sizes.ts';
 import type { MainState } from '../../shop/decisions/main-state.ts';
@@ -9,7 +10,7 @@ import { formatQuantity } from '../../units/format.ts';
 import { unitLabel } from '../../units/quantity.ts';
 import type { AnswerCell, AnswerRow } from './answer-rows.ts';
 import { changeWords } from './change-words.ts';
-import { effectWords, type MainSpeech, meanGain, servedAlone } from './main-words.ts';
+import { type MainSpeech, meanGain, servedAlone } from './main-words.ts';
 import { usualSizes } from './pipe-words.ts';
 import type { AnswerRows } from './reach-tables.ts';
 
@@ -112,7 +113,7 @@ export function mainDropTable(row: MainRow, speech: MainSpeech): AnswerRows {
       cells: [
         drop.name,
         ...figures(drop.before.flow, drop.after, row.states[i], speech),
-        { text: effectWords(drop, speech), verdict: drop.after.verdict },
+        { text: effectWords(speech.shop, drop, speech.system), verdict: drop.after.verdict },
       ],
     })),
   };

@@ -1,16 +1,15 @@
 // What a main of another size does, in words: the size that serves most, and the number that keeps a
 // larger one from being better.
 
+import { gainWords } from '../../shop/decisions/main-sentence.ts';
 import type { DropVerdict } from '../../shop/decisions/main-verdict.ts';
 import type { MainRow, MainSizes } from '../../shop/decisions/main-sizes.ts';
 import type { MainFigures } from '../../shop/decisions/main-state.ts';
 import { isServed } from '../../shop/decisions/solved-states.ts';
 import type { Shop } from '../../shop/schema/shop-schema.ts';
 import { sectionLabelInside } from '../../shop/section-label.ts';
-import { verdictWords } from '../../shop/verdict-words.ts';
 import { formatQuantity } from '../../units/format.ts';
 import type { UnitSystem } from '../../units/quantity.ts';
-import { changeWords } from './change-words.ts';
 
 /** Names and units for the words of an answer. */
 export interface MainSpeech {
@@ -64,7 +63,7 @@ export function bestMain(rows: readonly MainRow[], shop: Shop): MainRow | undefi
  * @param speech - names and units
  * @returns two sentences
  */
-export function mainSentence(
+export function mainAnswerWords(
   sizes: MainSizes,
   rows: readonly MainRow[],
   speech: MainSpeech,
@@ -77,7 +76,7 @@ export function mainSentence(
   const served = servedAlone(best, shop);
   const isBetter = served > today || (served === today && meanGain(best) > 0.01 && !best.isToday);
   const first = isBetter
-    ? `A main of ${best.size.name} serves ${served} of ${count} drops, each alone, with ${gainPhrase(meanGain(best))}; today’s serves ${today}.`
+    ? `A main of ${best.size.name} serves ${served} of ${count} drops, each alone, with ${gainWords(meanGain(best))} on average; today’s serves ${today}.`
     : `No size does better than the main of today, which serves ${today} of ${count} drops, each alone.`;
   const next = rows.find(
     ({ size, drops }) =>
@@ -85,11 +84,6 @@ export function mainSentence(
   );
   const drop = next?.drops.find(isHeldBack);
   return next && drop ? `${first} ${heldBackSentence(next, drop, speech)}` : first;
-}
-
-function gainPhrase(gain: number): string {
-  const words = changeWords(gain);
-  return words === 'as today' ? 'as much air as today' : `${words} air on average`;
 }
 
 /** More air, and yet chips settle. */
@@ -102,38 +96,13 @@ function heldBackSentence({ size }: MainRow, drop: DropVerdict, speech: MainSpee
   const where = sectionIn(speech, slowest.section);
   const low = formatQuantity('velocity', speech.system, speech.shop.carryingRange.low).text;
   const speed = formatQuantity('velocity', speech.system, slowest.velocity).text;
-  const air = changeWords(drop.gain);
+  const air = gainWords(drop.gain);
   const bleed = drop.bleeds[0];
   const unless =
     bleed === undefined
       ? 'and no second gate mends that'
       : `unless ${dropName(speech, bleed.drop)} is open as well`;
-  return `At ${size.name} ${drop.name} gets ${air} air, but alone it runs ${where} at ${speed}, below the ${low} that carries, ${unless}.`;
-}
-
-/**
- * What a size does to a drop, in words.
- *
- * @param drop - the verdict on it
- * @param speech - names and units
- * @returns such as 'hurts: settles: 2,310 ft/min in main 2'
- */
-export function effectWords(drop: DropVerdict, speech: MainSpeech): string {
-  const why = verdictWords(speech.shop, drop.after, speech.system);
-  switch (drop.kind) {
-    case 'helps':
-      return `helps, ${why}`;
-    case 'hurts':
-      return `hurts, ${why}`;
-    case 'same':
-      return `as today, ${why}`;
-    case 'second gate': {
-      const names = drop.bleeds.map((bleed) => dropName(speech, bleed.drop)).join(' or ');
-      return `only with a second gate open, ${names}: alone ${why}`;
-    }
-    default:
-      return drop.kind satisfies never;
-  }
+  return `At ${size.name} ${drop.name} gets ${air}, but alone it runs ${where} at ${speed}, below the ${low} that carries, ${unless}.`;
 }
 
 /** The name of a section in a sentence. */

@@ -57,9 +57,9 @@ const LENGTH_STEP = { us: 0.0254, metric: 0.01 } as const;
  *
  * @param length - the length [m]
  * @param system - the units to speak in
- * @returns the text, to the inch or the centimetre
+ * @returns the text, rounded down to the inch or the centimetre
  */
 export function workedOutLength(length: number, system: UnitSystem): string {
   const step = LENGTH_STEP[system];
-  return formatQuantity('length', system, step * Math.round(length / step)).text;
+  return formatQuantity('length', system, step * Math.floor(length / step + 1e-6)).text;
 }

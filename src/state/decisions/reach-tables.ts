@@ -1,5 +1,6 @@
 // The tables that answer how far a drop reaches: every limit, every size, and what it costs the others.
 
+import { editOf } from '../../shop/decisions/choice.ts';
 import type { DropChange } from '../../shop/decisions/reach-costs.ts';
 import type { ReachSize } from '../../shop/decisions/reach-sizes.ts';
 import type { Reach } from '../../shop/decisions/reach.ts';
@@ -86,7 +87,10 @@ export function sizeTable(
           reachCell(reach, speech),
           figure(speech, 'flow', drop.flow),
           figure(speech, 'velocity', drop.slowest.velocity),
-          { text: verdictWords(speech.edited, drop, speech.system), verdict: drop.verdict },
+          {
+            text: verdictWords(editOf(each.choice)(speech.shop), drop, speech.system),
+            verdict: drop.verdict,
+          },
         ],
         ...sizeMark(each, best, chosen),
         take: runInWords(question, size.id, speech),

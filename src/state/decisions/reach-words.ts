@@ -1,14 +1,15 @@
 // How far a drop reaches, in a sentence that names the number it turns on, and each limit in words.
 
 import { runDropId, editOf } from '../../shop/decisions/choice.ts';
-import type { Reach, ReachLimit } from '../../shop/decisions/reach.ts';
+import type { ReachLimit } from '../../shop/decisions/reach.ts';
+import { reachSentence } from '../../shop/decisions/reach-sentence.ts';
 import type { Shop } from '../../shop/schema/shop-schema.ts';
 import { sectionLabelInside } from '../../shop/section-label.ts';
 import type { DropReport } from '../../shop/state-report.ts';
 import { ownPipeWord } from '../../shop/verdict-words.ts';
 import { formatQuantity } from '../../units/format.ts';
 import type { Quantity, UnitSystem } from '../../units/quantity.ts';
-import { pipeInWords, workedOutLength } from './pipe-words.ts';
+import { pipeInWords } from './pipe-words.ts';
 import type { ReachAnswer, ReachQuestion } from './question.ts';
 
 /** The words of one answer: the shop as it was asked about, and the units. */
@@ -36,15 +37,14 @@ export function reachSpeech({ shop, run, length }: ReachQuestion, system: UnitSy
  * @param question - what was asked
  * @param answer - what came of it
  * @param speech - names and units
- * @returns one or two sentences
+ * @returns how far it reaches, and what it gets at the wanted length
  */
-export function reachSentence(
+export function reachAnswerWords(
   question: ReachQuestion,
-  answer: ReachAnswer,
+  { reach, sizes }: ReachAnswer,
   speech: ReachSpeech,
 ): string {
-  const { reach, sizes } = answer;
-  const first = firstSentence(reach, speech);
+  const first = reachSentence(speech.edited, reach, speech.system);
   const { pipe } = question.run;
   const own = sizes.sizes.find(({ size }) => pipe.kind === 'catalogue' && pipe.size === size.id);
   if (own === undefined) return first;
@@ -71,52 +71,6 @@ function verdictClause(drop: DropReport, speech: ReachSpeech): string {
       return '';
     default:
       return drop.verdict satisfies never;
-  }
-}
-
-function firstSentence(reach: Reach, speech: ReachSpeech): string {
-  const { end, run } = reach;
-  const id = runDropId(run.target);
-  const name = speech.edited.drops.find((drop) => drop.id === id)?.name ?? id;
-  const pipe = pipeInWords(run.pipe, speech.system);
-  switch (end.kind) {
-    case 'not within':
-      return `${name}: nothing gives out within ${show(speech, 'length', reach.longest)} of ${pipe}.`;
-    case 'limit': {
-      const length = workedOutLength(end.limit.length, speech.system);
-      return `${name} reaches ${length} further in ${pipe}: there ${limitSentence(end.limit, reach, speech)}.`;
-    }
-    case 'from the start':
-      return `${name} can’t reach further in ${pipe}: ${startWords(end, reach, speech)} before any length is added.`;
-    default:
-      return end satisfies never;
-  }
-}
-
-function limitSentence(limit: ReachLimit, reach: Reach, speech: ReachSpeech): string {
-  if (limit.kind === 'need') {
-    return `its air falls to the ${show(speech, 'flow', reach.need ?? 0)} that it needs`;
-  }
-  const low = show(speech, 'velocity', speech.shop.carryingRange.low);
-  return `the speed in ${place(speech, limit.section)} falls to ${low} and chips begin to settle`;
-}
-
-function startWords(
-  end: Extract<Reach['end'], { readonly kind: 'from the start' }>,
-  reach: Reach,
-  speech: ReachSpeech,
-): string {
-  switch (end.fault) {
-    case 'need':
-      return `it gets less than the ${show(speech, 'flow', reach.need ?? 0)} that it needs`;
-    case 'settles': {
-      const low = show(speech, 'velocity', speech.shop.carryingRange.low);
-      return `the speed in ${place(speech, end.section)} is below ${low} and chips settle there`;
-    }
-    case 'no operating point':
-      return 'the collector has no operating point with these gates';
-    default:
-      return end.fault satisfies never;
   }
 }
 

@@ -45,19 +45,22 @@ export const answerTableStyles = css`
     text-align: start;
   }
 
-  td.words {
-    min-inline-size: 20ch;
-    max-inline-size: 44ch;
+  td.words > div {
+    inline-size: max-content;
+    max-inline-size: var(--dc-words, 44ch);
+    white-space: normal;
+  }
+
+  .name {
+    inline-size: max-content;
+    max-inline-size: min(28ch, 36vw);
     white-space: normal;
   }
 
   tbody th {
     position: sticky;
     inset-inline-start: 0;
-    min-inline-size: 9ch;
-    max-inline-size: 30ch;
     background: var(--dc-paper);
-    white-space: normal;
   }
 
   thead th {

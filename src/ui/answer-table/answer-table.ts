@@ -95,8 +95,8 @@ export class AnswerTable extends LitElement {
     const kind = (i: number) => (this.columns[i]?.unit === undefined ? 'words' : 'number');
     const [name, ...rest] = cells;
     return html`<tr class=${mark === undefined ? '' : 'marked'}>
-      <th scope="row">${content(name ?? '')}${mark ? html`<span class="mark">${mark}</span>` : nothing}</th>
-      ${rest.map((cell, i) => html`<td class=${kind(i + 1)}>${content(cell)}</td>`)}
+      <th scope="row"><div class="name">${content(name ?? '')}</div>${mark ? html`<span class="mark">${mark}</span>` : nothing}</th>
+      ${rest.map((cell, i) => cellOf(cell, kind(i + 1)))}
       ${
         isTakeable
           ? html`<td class="take">
@@ -128,6 +128,13 @@ export class AnswerTable extends LitElement {
     const isAgain = this.order?.column === column && this.order.direction === 'ascending';
     this.order = { column, direction: isAgain ? 'descending' : 'ascending' };
   }
+}
+
+/** Words are broken where they are long, but not narrower than they need be. */
+function cellOf(cell: string | AnswerCell, kind: string): TemplateResult {
+  return kind === 'words'
+    ? html`<td class="words"><div>${content(cell)}</div></td>`
+    : html`<td class="number">${content(cell)}</td>`;
 }
 
 function content(cell: string | AnswerCell): TemplateResult {

@@ -41,6 +41,13 @@ export class DecisionsPart extends LitElement {
         <dc-main-panel></dc-main-panel>
       </dc-folded-part>
       <dc-folded-part
+        heading="Which collector?"
+        figures="any of them on these ducts"
+        @dc-unfold=${() => void import('../collectors-panel/collectors-panel.ts')}
+      >
+        <dc-collectors-panel></dc-collectors-panel>
+      </dc-folded-part>
+      <dc-folded-part
         heading="Variants"
         figures=${others < 1 ? 'none kept yet' : `${others} beside this shop`}
         @dc-unfold=${() => void import('../variants-panel/variants-panel.ts')}

@@ -1,6 +1,6 @@
 // Sent when something else is said of what may be off.
 
-import type { DoubtForm } from '../../state/decisions/doubt-words.ts';
+import type { DoubtForm } from '../../state/decisions/doubt-form.ts';
 import { DcEvent } from '../dc-event.ts';
 
 export class DoubtEvent extends DcEvent {

@@ -3,7 +3,7 @@
 import { css, html, LitElement, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { LEAST_CASES } from '../../shop/decisions/doubt.ts';
-import { DOUBTED, type DoubtForm, USUAL_DOUBT_FORM } from '../../state/decisions/doubt-words.ts';
+import { DOUBTED, type DoubtForm, USUAL_DOUBT_FORM } from '../../state/decisions/doubt-form.ts';
 import type { UnitSystem } from '../../units/quantity.ts';
 import type { QuantityEvent } from '../quantity-field/quantity-event.ts';
 import '../quantity-field/quantity-field.ts';

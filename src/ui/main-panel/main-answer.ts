@@ -13,7 +13,7 @@ import {
   mainTable,
   shownRows,
 } from '../../state/decisions/main-tables.ts';
-import { bestMain, mainSentence, type MainSpeech } from '../../state/decisions/main-words.ts';
+import { bestMain, mainAnswerWords, type MainSpeech } from '../../state/decisions/main-words.ts';
 import { unitLabel, type UnitSystem } from '../../units/quantity.ts';
 import '../answer-table/answer-table.ts';
 import type { ChoiceEvent } from '../choice-field/choice-event.ts';
@@ -58,10 +58,10 @@ export class MainAnswer extends LitElement {
     const speech = { shop, system: units };
     const rows = shownRows(sizes, speech);
     const best = bestMain(rows, shop);
-    const sentence = mainSentence(sizes, rows, speech);
+    const sentence = mainAnswerWords(sizes, rows, speech);
     const all = mainTable(rows, best, speech);
     const row = rows.find(({ size }) => size.id === this.closely) ?? best;
-    return html`<div class="answer">
+    return html`<div class="answer stacked">
       <p class="sentence">${unbroken(sentence)}</p>
       <div class="whole"><slot name="said"></slot><slot name="doubt"></slot></div>
       <div class="tables">
@@ -70,10 +70,14 @@ export class MainAnswer extends LitElement {
           .columns=${all.columns}
           .rows=${all.rows}
         ></dc-answer-table>
-        ${row ? this.#closely(row, rows, sizes, speech) : nothing}
       </div>
       <div class="picture">${this.#picture(rows, sizes, sentence, shop)}</div>
+      <div class="tables">${row ? this.#closely(row, rows, sizes, speech) : nothing}</div>
     </div>`;
+  }
+
+  #onSize({ value }: ChoiceEvent): void {
+    this.closely = value;
   }
 
   #closely(
@@ -89,9 +93,7 @@ export class MainAnswer extends LitElement {
         label="Look closely at a main of"
         .choices=${rows.map(({ size }) => ({ value: size.id, words: size.name }))}
         .value=${row.size.id}
-        @dc-choice=${({ value }: ChoiceEvent) => {
-          this.closely = value;
-        }}
+        @dc-choice=${(event: ChoiceEvent) => this.#onSize(event)}
       ></dc-choice-field>
       <dc-answer-table
         sortable

@@ -5,14 +5,12 @@ import { customElement, state } from 'lit/decorators.js';
 import { mainFamily, suggestedMain } from '../../shop/decisions/main-sections.ts';
 import type { MainSizes } from '../../shop/decisions/main-sizes.ts';
 import type { Shop } from '../../shop/schema/shop-schema.ts';
-import { type DoubtForm, USUAL_DOUBT_FORM } from '../../state/decisions/doubt-words.ts';
 import { mainDoubtWords } from '../../state/decisions/main-doubt-words.ts';
 import { mainWords, shownRows } from '../../state/decisions/main-tables.ts';
 import { bestMain } from '../../state/decisions/main-words.ts';
 import type { MainQuestion } from '../../state/decisions/question.ts';
 import type { TakeEvent } from '../answer-table/take-event.ts';
-import type { DoubtEvent } from '../doubt-part/doubt-event.ts';
-import '../doubt-part/doubt-part.ts';
+import { DoubtController } from '../doubt-part/doubt-controller.ts';
 import { SessionController } from '../session-controller.ts';
 import '../study-status/study-status.ts';
 import type { StudyWishEvent } from '../study-status/study-wish-event.ts';
@@ -34,7 +32,6 @@ export class MainPanel extends LitElement {
   static override styles = [baseStyles, answerStyles];
 
   @state() private form: MainForm | undefined;
-  @state() private doubt: DoubtForm = USUAL_DOUBT_FORM;
 
   readonly #session = new SessionController(this, (session) => ({
     session,
@@ -42,10 +39,9 @@ export class MainPanel extends LitElement {
     units: session.units.value,
   }));
   readonly #study = new StudyController(this, 'main');
-  readonly #doubting = new StudyController(this, 'main doubt');
+  readonly #doubting = new DoubtController(this, 'main doubt');
   readonly #taking = new TakeOver(this);
   #question: MainQuestion | undefined;
-  #doubted: { readonly sizes: MainSizes; readonly form: DoubtForm } | undefined;
 
   protected override willUpdate(): void {
     const read = this.#session.value;
@@ -57,7 +53,12 @@ export class MainPanel extends LitElement {
       this.#question = { shop, ...form };
       if (form.sections.length > 0) this.#study.wish(this.#question);
     }
-    this.#askDoubt();
+    const { answered } = this.#study;
+    this.#doubting.follow(answered?.answer, (doubt) => ({
+      shop: answered!.question.shop,
+      sizes: answered!.answer,
+      doubt,
+    }));
   }
 
   protected override render(): TemplateResult {
@@ -86,8 +87,7 @@ export class MainPanel extends LitElement {
 
   #answer(shop: Shop, sizes: MainSizes): TemplateResult {
     const { session, units } = this.#session.value!;
-    const doubted = this.#doubting.answered;
-    const doubts = doubted?.question.sizes === sizes ? doubted.answer : undefined;
+    const doubts = this.#doubting.doubtOf(sizes);
     const best = bestMain(shownRows(sizes, { shop, system: units }), shop);
     const doubt = best && doubts?.rows[sizes.rows.indexOf(best)];
     return html`<dc-main-answer
@@ -101,16 +101,9 @@ export class MainPanel extends LitElement {
         }}
       >
         <div slot="said">${this.#taking.line}</div>
-        <dc-doubt-part
-          slot="doubt"
-          label="the main"
-          .words=${best && doubt ? mainDoubtWords(best, doubt) : ''}
-          .form=${this.doubt}
-          .units=${units}
-          .state=${this.#doubting.state}
-          @dc-doubt=${({ form }: DoubtEvent) => this.#onDoubt(form)}
-          @dc-study-wish=${({ wish }: StudyWishEvent) => this.#onDoubtWish(wish)}
-        ></dc-doubt-part>
+        <div slot="doubt">
+          ${this.#doubting.part('the main', best && doubt ? mainDoubtWords(best, doubt) : '', units)}
+        </div>
       </dc-main-answer>
       <dc-tapered-part
         .question=${this.#question}
@@ -118,16 +111,6 @@ export class MainPanel extends LitElement {
         .taking=${this.#taking}
         .session=${session}
       ></dc-tapered-part>`;
-  }
-
-  /** Once there is an answer, how sure it is. */
-  #askDoubt(): void {
-    const answered = this.#study.answered;
-    if (!answered) return;
-    const sizes = answered.answer;
-    if (this.#doubted?.sizes === sizes && this.#doubted.form === this.doubt) return;
-    this.#doubted = { sizes, form: this.doubt };
-    this.#doubting.wish({ shop: answered.question.shop, sizes, doubt: this.doubt });
   }
 
   #onForm(form: MainForm): void {
@@ -139,22 +122,9 @@ export class MainPanel extends LitElement {
     else this.#study.forget();
   }
 
-  #onDoubt(form: DoubtForm): void {
-    this.doubt = form;
-  }
-
   #onWish(wish: 'cancel' | 'again'): void {
     if (wish === 'cancel') this.#study.cancel();
     else if (this.#question) void this.#study.ask(this.#question);
-  }
-
-  #onDoubtWish(wish: 'cancel' | 'again'): void {
-    const answered = this.#study.answered;
-    if (wish === 'cancel') this.#doubting.cancel();
-    else if (answered) {
-      const { question, answer: sizes } = answered;
-      void this.#doubting.ask({ shop: question.shop, sizes, doubt: this.doubt });
-    }
   }
 }
 

@@ -4,6 +4,7 @@ import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import type { ReachLines } from '../../plot/reach-plot.ts';
 import { reachFigures } from '../../plot/reach-table.ts';
+import type { ReachDoubt } from '../../shop/decisions/reach-doubt.ts';
 import { worstOff } from '../../shop/worst-off.ts';
 import type { ReachAnswer, ReachQuestion } from '../../state/decisions/question.ts';
 import {
@@ -12,17 +13,19 @@ import {
   type ReachForm,
   reachQuestion,
 } from '../../state/decisions/reach-form.ts';
+import { reachDoubtWords } from '../../state/decisions/reach-doubt-words.ts';
 import { costTable, limitTable, sizeTable } from '../../state/decisions/reach-tables.ts';
-import { reachSentence, reachSpeech, runInWords } from '../../state/decisions/reach-words.ts';
+import { reachAnswerWords, reachSpeech, runInWords } from '../../state/decisions/reach-words.ts';
 import type { Session } from '../../state/session.ts';
 import '../answer-table/answer-table.ts';
 import type { TakeEvent } from '../answer-table/take-event.ts';
+import { DoubtController } from '../doubt-part/doubt-controller.ts';
 import '../plot-figure/plot-tools.ts';
 import '../reach-plot/reach-plot.ts';
 import { SessionController } from '../session-controller.ts';
 import '../study-status/study-status.ts';
 import type { StudyWishEvent } from '../study-status/study-wish-event.ts';
-import { StudyController } from '../study-worker/study-controller.ts';
+import { type Answered, StudyController } from '../study-worker/study-controller.ts';
 import { answerStyles } from '../styles/answer.styles.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { TakeOver } from '../take-over/take-over.ts';
@@ -46,6 +49,7 @@ export class ReachPanel extends LitElement {
     units: session.units.value,
   }));
   readonly #study = new StudyController(this, 'reach');
+  readonly #doubting = new DoubtController(this, 'reach doubt');
   readonly #taking = new TakeOver(this);
   #question: ReachQuestion | undefined;
 
@@ -53,6 +57,8 @@ export class ReachPanel extends LitElement {
     const read = this.#session.value;
     if (!read) return;
     const { session, shop, units } = read;
+    const { answered } = this.#study;
+    this.#doubting.follow(answered, (doubt) => ({ ...answered!.question, doubt }));
     const form = heldForm(this.form ?? beginForm(shop, firstDrop(session), units), shop);
     if (form === this.form && shop === this.#question?.shop) return;
     this.form = form;
@@ -74,13 +80,14 @@ export class ReachPanel extends LitElement {
         .state=${state}
         @dc-study-wish=${({ wish }: StudyWishEvent) => this.#onWish(wish)}
       ></dc-study-status>
-      ${answered ? this.#answer(answered.question, answered.answer) : nothing}`;
+      ${answered ? this.#answer(answered) : nothing}`;
   }
 
-  #answer(question: ReachQuestion, answer: ReachAnswer): TemplateResult {
+  #answer(answered: Answered<'reach'>): TemplateResult {
+    const { question, answer } = answered;
     const { session, units } = this.#session.value!;
     const speech = reachSpeech(question, units);
-    const sentence = reachSentence(question, answer, speech);
+    const sentence = reachAnswerWords(question, answer, speech);
     const limits = limitTable(answer, speech);
     const sizes = sizeTable(question, answer, speech);
     const costs = costTable(answer, speech);
@@ -92,10 +99,13 @@ export class ReachPanel extends LitElement {
           words: runInWords(question, key, speech),
         });
     };
-    const lines = linesOf(answer, question);
+    const doubt = this.#doubting.doubtOf(answered);
+    const { length, longest } = question;
+    const sure = doubt ? reachDoubtWords(doubt, length, longest, units) : '';
+    const lines = linesOf(answer, question, doubt);
     return html`<div class="answer">
       <p class="sentence">${unbroken(sentence)}</p>
-      ${this.#taking.line}
+      ${this.#taking.line} ${this.#doubting.part('how far it reaches', sure, units)}
       <div class="tables"><dc-answer-table
         caption="In every size, at the length to add"
         .columns=${sizes.columns}
@@ -161,14 +171,22 @@ function firstDrop(session: Session): string {
   return worstOff(session.report.peek())?.id ?? session.shop.peek().drops[0]!.id;
 }
 
-function linesOf({ reach }: ReachAnswer, { shop }: ReachQuestion): ReachLines {
+function linesOf(
+  { reach }: ReachAnswer,
+  { shop }: ReachQuestion,
+  doubt: ReachDoubt | undefined,
+): ReachLines {
   return {
     stops: reach.points.map(({ length, figures }) => ({
       length,
       flow: figures?.flow,
       slowest: figures?.slowest,
     })),
-    doubt: [],
+    doubt: (doubt?.points ?? []).map(({ length, flow, slowest }) => ({
+      length,
+      flow: [flow.low, flow.high],
+      slowest: [slowest.low, slowest.high],
+    })),
     need: reach.need,
     range: shop.carryingRange,
   };

@@ -58,12 +58,16 @@ export const answerStyles = css`
 
   /* Beside one another where there is room; the words still come before the picture. */
   @container (min-width: 73.75em) {
-    .answer {
+    .answer:not(.stacked) {
       grid-template-columns: minmax(0, 1fr) minmax(0, 30rem);
     }
 
     .answer > :is(.sentence, .said, .whole) {
       grid-column: 1 / -1;
+    }
+
+    .answer:not(.stacked) > .tables {
+      --dc-words: 26ch;
     }
   }
 

@@ -1,4 +1,4 @@
-// How sure an answer is, in words, and what may be off by how much.
+// What may be off, and by how much, as a reader may say.
 
 import { LEAST_CASES } from '../../shop/decisions/doubt.ts';
 import { type DoubtRanges, USUAL_DOUBT } from '../../study/doubt-factors.ts';
@@ -25,18 +25,3 @@ export const DOUBTED: readonly {
   { key: 'walls', label: 'Walls, of their range', hint: 'smoothest to roughest of the table' },
   { key: 'curve', label: 'The collector’s curve, ±', hint: 'common practice, no source' },
 ];
-
-/**
- * A share of all cases in words that a reader can picture.
- *
- * @param share - of the cases, 0 to 1 [-]
- * @returns such as 'in 9 of 10 cases'
- */
-export function oddsWords(share: number): string {
-  if (share >= 1) return 'in every case';
-  if (share <= 0) return 'in no case';
-  if (share >= 0.97) return 'in nearly every case';
-  if (share <= 0.03) return 'in hardly any case';
-  const tenths = Math.min(9, Math.max(1, Math.round(10 * share)));
-  return `in ${tenths} of 10 cases`;
-}
