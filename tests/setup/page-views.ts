@@ -14,6 +14,10 @@ const PARTS = {
   collector: 'Collector',
   conditions: 'Air, filter and range',
   sheet: 'Shop sheet and cut list',
+  reach: 'Can it reach further?',
+  main: 'Would a larger main help?',
+  collectors: 'Which collector?',
+  variants: 'Variants',
   assumptions: 'What was assumed, and where each figure comes from',
 } as const;
 
@@ -107,6 +111,42 @@ export const pageViews: readonly PageView[] = [
     },
   },
   { name: 'assumptions', reach: (page) => unfold(page, PARTS.assumptions) },
+  {
+    name: 'reach',
+    reach: async (page) => {
+      await unfold(page, PARTS.reach);
+      await page
+        .getByRole('combobox', { name: 'Which drop is to reach further' })
+        .selectOption('Lathe');
+      await page.getByRole('img', { name: /^Air and slowest speed .*Lathe/ }).waitFor();
+      await page.getByText(/^With everything a little off/).waitFor();
+    },
+  },
+  {
+    name: 'main',
+    reach: async (page) => {
+      await unfold(page, PARTS.main);
+      await page.getByRole('img', { name: /^Air and speed in the main/ }).waitFor();
+      await page.getByText(/^With everything a little off/).waitFor();
+    },
+  },
+  {
+    name: 'which-collector',
+    reach: async (page) => {
+      await unfold(page, PARTS.collectors);
+      await page.getByRole('img', { name: /^Collectors’ curves/ }).waitFor();
+      await page.getByText(/^With everything a little off/).waitFor();
+    },
+  },
+  {
+    name: 'variants',
+    reach: async (page) => {
+      await unfold(page, PARTS.main);
+      await press(page, 'Keep beside: main of 7 in.');
+      await unfold(page, PARTS.variants);
+      await page.getByRole('table', { name: 'Each drop alone, in each variant' }).waitFor();
+    },
+  },
   { name: 'start', reach: (page) => start(page) },
   {
     name: 'start-own-points',
