@@ -31,8 +31,7 @@ const QUESTIONS: readonly Question[] = [
       await hands.type('Length to add', '2.5 m');
     },
     answer: /^Lathe can reach .* wanted it gets [\d,\u202f]+\s(?:cfm|m³\/h)/,
-    row: ({ width }) =>
-      `Lathe ${width === 390 ? '2.50 m' : `8' 2 7/16"`} further in 6 in. hose`,
+    row: ({ width }) => `Lathe ${width === 390 ? '2.50 m' : `8' 2 7/16"`} further in 6 in. hose`,
   },
   {
     heading: 'Would a larger main help?',

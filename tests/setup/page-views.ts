@@ -142,6 +142,7 @@ export const pageViews: readonly PageView[] = [
     name: 'variants',
     reach: async (page) => {
       await unfold(page, PARTS.main);
+      await page.getByText(/^With everything a little off/).waitFor();
       await press(page, 'Keep beside: main of 7 in.');
       await unfold(page, PARTS.variants);
       await page.getByRole('table', { name: 'Each drop alone, in each variant' }).waitFor();

@@ -57,12 +57,6 @@ export const answerTableStyles = css`
     white-space: normal;
   }
 
-  tbody th {
-    position: sticky;
-    inset-inline-start: 0;
-    background: var(--dc-paper);
-  }
-
   thead th {
     border-block-end-color: var(--dc-rule-strong);
     color: var(--dc-ink-soft);

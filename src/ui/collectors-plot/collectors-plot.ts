@@ -115,21 +115,29 @@ function readable(
   lines: CollectorsLines,
   units: UnitSystem,
 ): Readable {
-  const stops = collectors.flatMap(({ name, point }, i) => {
-    const at = lines.collectors[i]!.point;
-    return point && at ? [{ name, point, at }] : [];
-  });
+  const stops = collectors
+    .flatMap(({ name, point }, i) => {
+      const at = lines.collectors[i]!.point;
+      return point && at ? [{ name, point, at }] : [];
+    })
+    .toSorted((a, b) => a.point.x - b.point.x);
   return {
-    lines: stops.map(({ name, point, at }) => ({
-      name,
-      places: [point],
-      read: () => ({
-        figures: [
-          formatQuantity('flow', units, at.flow).text,
-          formatQuantity('pressure', units, at.suction).text,
-        ],
-      }),
-    })),
+    lines: [
+      {
+        name: 'on the ducts',
+        places: stops.map(({ point }) => point),
+        read: (stop) => {
+          const { name, at } = stops[stop]!;
+          return {
+            figures: [
+              name,
+              formatQuantity('flow', units, at.flow).text,
+              formatQuantity('pressure', units, at.suction).text,
+            ],
+          };
+        },
+      },
+    ],
     page: frame.inner,
     obstacles: { strokes: [], boxes: [] },
   };

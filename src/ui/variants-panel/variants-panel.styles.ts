@@ -8,13 +8,13 @@ export const variantsPanelStyles = css`
   }
 
   li {
-    display: grid;
-    grid-template-columns: minmax(0, 420px) auto;
-    justify-content: start;
-    align-items: end;
-    gap: 0 24px;
     padding-block: 8px;
     border-block-end: 1px solid var(--dc-rule);
+  }
+
+  dc-text-field {
+    display: block;
+    max-inline-size: 42rem;
   }
 
   .actions {
@@ -22,11 +22,5 @@ export const variantsPanelStyles = css`
     flex-wrap: wrap;
     gap: 0 12px;
     margin-inline-start: -6px;
-  }
-
-  @media (max-width: 44.9375em) {
-    li {
-      display: block;
-    }
   }
 `;
