@@ -32,7 +32,7 @@ export class CollectorFields extends LitElement {
         padding: 0;
         color: var(--dc-ink-soft);
         font-size: var(--dc-small);
-        line-height: 18px;
+        line-height: 1.125rem;
       }
 
       .candidates {

@@ -49,7 +49,7 @@ export class CollectorsAnswer extends LitElement {
       dl {
         margin: 0;
         font-size: var(--dc-small);
-        line-height: 20px;
+        line-height: 1.25rem;
       }
 
       dt {

@@ -38,7 +38,7 @@ export class DoubtPart extends LitElement {
         max-inline-size: 90ch;
         min-block-size: 24px;
         margin: 0;
-        line-height: 24px;
+        line-height: 1.5rem;
         text-wrap: pretty;
       }
     `,
