@@ -33,7 +33,9 @@ export function keyboardHands(page: Page): Hands {
     throw new Error(`no way by Tab to ${what}`);
   }
 
-  const isRow = ({ role, expanded }: Focus) => role === 'button' && expanded !== '';
+  /** Figures under a plot unfold by a button too, and are no row. */
+  const isRow = ({ role, name, expanded }: Focus) =>
+    role === 'button' && expanded !== '' && !name.startsWith('Figures of');
 
   /** Down by a number of entries, or up where it is below 0. */
   async function step(entries: number): Promise<void> {

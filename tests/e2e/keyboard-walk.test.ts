@@ -204,6 +204,8 @@ async function sliderValue(page: Page, { place }: Stop): Promise<string> {
   return page.evaluate(async (at) => {
     const stop = (globalThis as unknown as { stops: HTMLElement[] }).stops[at]!;
     await new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve)));
-    return stop instanceof HTMLInputElement ? stop.value : (stop.ariaValueNow ?? '');
+    // What moves two ways, such as a point of a curve, has its other figure in words only.
+    const said = `${stop.ariaValueNow ?? ''} ${stop.ariaValueText ?? ''}`;
+    return stop instanceof HTMLInputElement ? stop.value : said;
   }, place);
 }
