@@ -15,6 +15,7 @@ import { longShop } from '../setup/long-shop.ts';
 import { servePage } from '../setup/serve-page.ts';
 import { demoShop } from '../unit/state/demo-shop.ts';
 import { dragGate, showShop } from './drag-gate.ts';
+import { decisionFrames } from './decisions-frames.ts';
 import { dragPoint, showCurve } from './drag-point.ts';
 import { timeByRoom } from './profile-rooms.ts';
 import type { DragRecord } from './record-drag.ts';
@@ -120,6 +121,9 @@ async function run(browser: Browser, address: string, folder: string): Promise<v
     points.push(await dragPoint(page, { moves: MOVES, slowdown: 1, watch: 'time' }));
   }
   print('drag-point-p95-ms', quantile(points, 0.95));
+  const asked = (await decisionFrames(page)).map(work);
+  print('decisions-frame-p99-ms', quantileOf(asked, 0.99));
+  print('decisions-frame-longest-ms', Math.max(...asked));
   await page.close();
 }
 

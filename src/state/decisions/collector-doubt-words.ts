@@ -1,6 +1,6 @@
 // How sure the comparison of collectors is, in words.
 
-import type { CollectorDoubt } from '../../shop/decisions/collector-doubt.ts';
+import type { ToldCollector } from './told-doubt.ts';
 import type { CollectorRow } from '../../shop/decisions/collectors.ts';
 import { casesWords } from '../../shop/decisions/doubt-words.ts';
 
@@ -13,7 +13,7 @@ import { casesWords } from '../../shop/decisions/doubt-words.ts';
  */
 export function collectorDoubtWords(
   rows: readonly CollectorRow[],
-  doubts: readonly CollectorDoubt[],
+  doubts: readonly ToldCollector[],
 ): string {
   const best = rows
     .map((row, i) => ({ row, doubt: doubts[i] }))

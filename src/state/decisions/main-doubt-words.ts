@@ -1,6 +1,6 @@
 // How sure the verdicts on one size of the main are, in words.
 
-import type { MainDoubt } from '../../shop/decisions/main-doubt.ts';
+import type { ToldMain } from './told-doubt.ts';
 import type { MainRow } from '../../shop/decisions/main-sizes.ts';
 import { casesWords } from '../../shop/decisions/doubt-words.ts';
 
@@ -11,7 +11,7 @@ import { casesWords } from '../../shop/decisions/doubt-words.ts';
  * @param doubt - what its verdicts are in all cases
  * @returns a sentence
  */
-export function mainDoubtWords(row: MainRow, { effects }: MainDoubt): string {
+export function mainDoubtWords(row: MainRow, { effects }: ToldMain): string {
   const byDoubt = effects.toSorted((a, b) => a.holds - b.holds);
   const [least, next] = byDoubt;
   if (least === undefined) return '';

@@ -2,14 +2,14 @@
 // answers are plain data, so that they can go to a worker and back.
 
 import type { AddedRun } from '../../shop/decisions/choice.ts';
-import { type CollectorDoubt, collectorDoubtStudy } from '../../shop/decisions/collector-doubt.ts';
+import { collectorDoubtStudy } from '../../shop/decisions/collector-doubt.ts';
 import {
   type CollectorsOverDucts,
   collectorsOverDucts,
 } from '../../shop/decisions/collectors-over-ducts.ts';
 import { type CollectorRow, collectorStudy } from '../../shop/decisions/collectors.ts';
 import type { DoubtOptions } from '../../shop/decisions/doubt.ts';
-import { type MainDoubts, mainDoubtStudy } from '../../shop/decisions/main-doubt.ts';
+import { mainDoubtStudy } from '../../shop/decisions/main-doubt.ts';
 import { type MainSizes, mainSizeStudy } from '../../shop/decisions/main-sizes.ts';
 import { type SetCost, reachCosts } from '../../shop/decisions/reach-costs.ts';
 import { type ReachDoubt, reachDoubtStudy } from '../../shop/decisions/reach-doubt.ts';
@@ -23,6 +23,7 @@ import type { Shop } from '../../shop/schema/shop-schema.ts';
 import { modelOf } from '../../shop/shop-model.ts';
 import { type DropReport, stateReport } from '../../shop/state-report.ts';
 import { type Study, within } from '../../study/progress.ts';
+import { type ToldCollector, toldCollectors, type ToldMains, toldMains } from './told-doubt.ts';
 
 /** How far a drop reaches with an added run, and what a length of it costs. */
 export interface ReachQuestion {
@@ -94,11 +95,11 @@ interface Subjects {
   };
   readonly 'main doubt': {
     readonly asked: Doubting<MainDoubtQuestion>;
-    readonly answered: MainDoubts;
+    readonly answered: ToldMains;
   };
   readonly 'collector doubt': {
     readonly asked: Doubting<CollectorQuestion>;
-    readonly answered: readonly CollectorDoubt[];
+    readonly answered: readonly ToldCollector[];
   };
   readonly alone: { readonly asked: AloneQuestion; readonly answered: AloneAnswer };
 }
@@ -115,8 +116,8 @@ const STUDIES: { readonly [S in Subject]: (question: QuestionOn<S>) => Study<Ans
   collectors: studyCollectors,
   'reach doubt': ({ shop, run, longest, open, doubt }) =>
     reachDoubtStudy(shop, run, { ...doubt, longest, open }),
-  'main doubt': ({ shop, sizes, doubt }) => mainDoubtStudy(shop, sizes, doubt),
-  'collector doubt': ({ shop, candidates, doubt }) => collectorDoubtStudy(shop, candidates, doubt),
+  'main doubt': studyMainDoubt,
+  'collector doubt': studyCollectorDoubt,
   alone: studyAlone,
 };
 
@@ -146,6 +147,18 @@ function* studyCollectors(question: CollectorQuestion): Study<CollectorAnswer> {
   const { shop, candidates, open } = question;
   const rows = yield* collectorStudy(shop, candidates);
   return { rows, over: collectorsOverDucts(shop, candidates, open) };
+}
+
+function* studyMainDoubt(question: Doubting<MainDoubtQuestion>): Study<ToldMains> {
+  const { shop, sizes, doubt } = question;
+  return toldMains(yield* mainDoubtStudy(shop, sizes, doubt));
+}
+
+function* studyCollectorDoubt(
+  question: Doubting<CollectorQuestion>,
+): Study<readonly ToldCollector[]> {
+  const { shop, candidates, doubt } = question;
+  return toldCollectors(yield* collectorDoubtStudy(shop, candidates, doubt));
 }
 
 function* studyAlone({ shops }: AloneQuestion): Study<AloneAnswer> {

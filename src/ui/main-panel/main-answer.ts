@@ -1,18 +1,13 @@
 // The answer to "Would a larger main help?": a sentence, the sizes, one of them closely, and a picture
 // of every drop.
 
-import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { MainSeries, MainStop } from '../../plot/main-multiples.ts';
-import type { MainDoubts } from '../../shop/decisions/main-doubt.ts';
+import type { ToldMains } from '../../state/decisions/told-doubt.ts';
 import type { MainRow, MainSizes } from '../../shop/decisions/main-sizes.ts';
 import type { Shop } from '../../shop/schema/shop-schema.ts';
-import {
-  mainDropTable,
-  mainSetTable,
-  mainTable,
-  shownRows,
-} from '../../state/decisions/main-tables.ts';
+import { mainDropTable, mainSetTable, mainTable } from '../../state/decisions/main-tables.ts';
 import { bestMain, mainAnswerWords, type MainSpeech } from '../../state/decisions/main-words.ts';
 import { unitLabel, type UnitSystem } from '../../units/quantity.ts';
 import '../answer-table/answer-table.ts';
@@ -24,6 +19,9 @@ import { answerStyles } from '../styles/answer.styles.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { unbroken } from '../unbroken.ts';
 import { mainFigures } from './main-figures.ts';
+
+/** Picture, close table, table of the gate sets. */
+const PARTS = 3;
 
 /**
  * @element dc-main-answer
@@ -45,18 +43,30 @@ export class MainAnswer extends LitElement {
   ];
 
   @property({ attribute: false }) shop: Shop | undefined;
+  /** The sizes to be shown, by rising diameter, and the main of today. */
   @property({ attribute: false }) sizes: MainSizes | undefined;
-  @property({ attribute: false }) doubts: MainDoubts | undefined;
+  @property({ attribute: false }) doubts: ToldMains | undefined;
   @property({ attribute: false }) units: UnitSystem = 'us';
 
   /** Id of the size that is looked at closely; empty for the best. */
   @state() private closely = '';
 
+  /** What is drawn so far of a new answer: a part a frame, so that none takes long. */
+  @state() private parts = 0;
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has('sizes')) this.parts = 0;
+  }
+
+  protected override updated(): void {
+    if (this.parts < PARTS) requestAnimationFrame(() => this.#drawMore());
+  }
+
   protected override render(): TemplateResult {
     const { shop, sizes, units } = this;
     if (!shop || !sizes) return html`${nothing}`;
     const speech = { shop, system: units };
-    const rows = shownRows(sizes, speech);
+    const { rows } = sizes;
     const best = bestMain(rows, shop);
     const sentence = mainAnswerWords(sizes, rows, speech);
     const all = mainTable(rows, best, speech);
@@ -71,9 +81,13 @@ export class MainAnswer extends LitElement {
           .rows=${all.rows}
         ></dc-answer-table>
       </div>
-      <div class="picture">${this.#picture(rows, sizes, sentence, shop)}</div>
-      <div class="tables">${row ? this.#closely(row, rows, sizes, speech) : nothing}</div>
+      <div class="picture">${this.parts < 1 ? nothing : this.#picture(rows, sizes, sentence, shop)}</div>
+      <div class="tables">${row && this.parts > 1 ? this.#closely(row, rows, sizes, speech) : nothing}</div>
     </div>`;
+  }
+
+  #drawMore(): void {
+    if (this.parts < PARTS) this.parts += 1;
   }
 
   #onSize({ value }: ChoiceEvent): void {
@@ -102,7 +116,7 @@ export class MainAnswer extends LitElement {
         .rows=${drops.rows}
       ></dc-answer-table>
       ${
-        sets.rows.length === 0
+        sets.rows.length === 0 || this.parts < PARTS
           ? nothing
           : html`<dc-answer-table
               caption="A main of ${row.size.name}, in the saved gate sets"
@@ -144,7 +158,7 @@ export class MainAnswer extends LitElement {
 function seriesOf(
   rows: readonly MainRow[],
   sizes: MainSizes,
-  doubts: MainDoubts | undefined,
+  doubts: ToldMains | undefined,
   shop: Shop,
 ): readonly MainSeries[] {
   return shop.drops.map(({ id, name }, i) => ({

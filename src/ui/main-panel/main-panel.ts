@@ -9,6 +9,7 @@ import { mainDoubtWords } from '../../state/decisions/main-doubt-words.ts';
 import { mainWords, shownRows } from '../../state/decisions/main-tables.ts';
 import { bestMain } from '../../state/decisions/main-words.ts';
 import type { MainQuestion } from '../../state/decisions/question.ts';
+import type { UnitSystem } from '../../units/quantity.ts';
 import type { TakeEvent } from '../answer-table/take-event.ts';
 import { DoubtController } from '../doubt-part/doubt-controller.ts';
 import { SessionController } from '../session-controller.ts';
@@ -42,6 +43,9 @@ export class MainPanel extends LitElement {
   readonly #doubting = new DoubtController(this, 'main doubt');
   readonly #taking = new TakeOver(this);
   #question: MainQuestion | undefined;
+  #shown:
+    | { readonly sizes: MainSizes; readonly units: UnitSystem; readonly shown: MainSizes }
+    | undefined;
 
   protected override willUpdate(): void {
     const read = this.#session.value;
@@ -54,9 +58,10 @@ export class MainPanel extends LitElement {
       if (form.sections.length > 0) this.#study.wish(this.#question);
     }
     const { answered } = this.#study;
-    this.#doubting.follow(answered?.answer, (doubt) => ({
+    const shown = answered && this.#shownOf(answered.question.shop, answered.answer, read.units);
+    this.#doubting.follow(shown, (doubt) => ({
       shop: answered!.question.shop,
-      sizes: answered!.answer,
+      sizes: shown!,
       doubt,
     }));
   }
@@ -87,16 +92,17 @@ export class MainPanel extends LitElement {
 
   #answer(shop: Shop, sizes: MainSizes): TemplateResult {
     const { session, units } = this.#session.value!;
-    const doubts = this.#doubting.doubtOf(sizes);
-    const best = bestMain(shownRows(sizes, { shop, system: units }), shop);
-    const doubt = best && doubts?.rows[sizes.rows.indexOf(best)];
+    const shown = this.#shownOf(shop, sizes, units);
+    const doubts = this.#doubting.doubtOf(shown);
+    const best = bestMain(shown.rows, shop);
+    const doubt = best && doubts?.rows[shown.rows.indexOf(best)];
     return html`<dc-main-answer
         .shop=${shop}
-        .sizes=${sizes}
+        .sizes=${shown}
         .doubts=${doubts}
         .units=${units}
         @dc-take=${({ key, how }: TakeEvent) => {
-          const row = sizes.rows.find(({ size }) => size.id === key);
+          const row = shown.rows.find(({ size }) => size.id === key);
           if (row) this.#taking[how](session, { choice: row.choice, words: mainWords(row) });
         }}
       >
@@ -111,6 +117,15 @@ export class MainPanel extends LitElement {
         .taking=${this.#taking}
         .session=${session}
       ></dc-tapered-part>`;
+  }
+
+  /** The sizes that are shown, which are those to be doubted; the same as long as they are. */
+  #shownOf(shop: Shop, sizes: MainSizes, units: UnitSystem): MainSizes {
+    const kept = this.#shown;
+    if (kept?.sizes === sizes && kept.units === units) return kept.shown;
+    const shown = { ...sizes, rows: shownRows(sizes, { shop, system: units }) };
+    this.#shown = { sizes, units, shown };
+    return shown;
   }
 
   #onForm(form: MainForm): void {
