@@ -5,6 +5,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { launchChromium } from '../setup/launch-chromium.ts';
 import { openPage, pageViews, type PageView } from '../setup/page-views.ts';
+import { viewsInTurn } from '../setup/views-in-turn.ts';
 import { findStops, lookAtFocus, type Stop, type StopBox } from './focus-stops.ts';
 
 /** Stops on one line may be so much apart in height [px]. */
@@ -31,7 +32,7 @@ describe('the walk by keys', () => {
     return page;
   }
 
-  it.each(pageViews.map((view) => [view.name, view] as const))(
+  it.each(viewsInTurn.map((view) => [view.name, view] as const))(
     'comes to everything, in order and seen, there and back: %s',
     { timeout: 180_000 },
     async (_, view) => {
@@ -50,7 +51,7 @@ describe('the walk by keys', () => {
     },
   );
 
-  it.each(pageViews.map((view) => [view.name, view] as const))(
+  it.each(viewsInTurn.map((view) => [view.name, view] as const))(
     'works everything by its keys: %s',
     { timeout: 180_000 },
     async (_, view) => {
@@ -73,7 +74,7 @@ describe('the walk by keys', () => {
     },
   );
 
-  it.each(['first', 'figures', 'run-drop', 'collector', 'shops'])(
+  it.each(['first', 'shops'])(
     'hides no focus on a phone, where the plot stays in view: %s',
     { timeout: 180_000 },
     async (name) => {

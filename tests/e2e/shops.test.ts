@@ -193,7 +193,7 @@ describe('shops in the browser', () => {
           () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
         );
       for (const name of ['Collector', 'Air, filter and range']) {
-        await page.getByRole('heading', { level: 2, name }).click();
+        await page.getByRole('heading', { level: 2, name, exact: true }).click();
       }
       await page.getByRole('slider', { name: 'How blind the filter is' }).waitFor();
       expect(await overflow()).toBeLessThanOrEqual(0);
