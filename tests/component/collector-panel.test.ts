@@ -20,7 +20,7 @@ import {
 async function unfolded(part: 'Collector' | 'Air, filter and range'): Promise<Session> {
   const session = new Session(demoShop(), ['planer'], 'us');
   await placeWhole(html`<dc-shop-page .session=${session}></dc-shop-page>`);
-  await page.getByRole('heading', { level: 2, name: part }).click();
+  await page.getByRole('heading', { level: 2, name: part, exact: true }).click();
   await drawn();
   return session;
 }
