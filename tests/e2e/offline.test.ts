@@ -47,7 +47,7 @@ describe('without a network', () => {
   const press = (page: Page, name: string) =>
     page.getByRole('button', { name, exact: true }).first().click();
   const type = async (page: Page, name: string, words: string) => {
-    await page.getByRole('textbox', { name, exact: true }).first().fill(words);
+    await page.getByRole('textbox', { name, exact: true }).last().fill(words);
     await page.keyboard.press('Enter');
   };
   const offer = (page: Page) => page.getByText(/^A new version of this page is ready/);
