@@ -69,7 +69,9 @@ const TICK_SPACING = { across: 100, down: 56 };
 const SAME = 1.5;
 /** Where the lines' labels begin, over the width [-], and how far from the line their middle is [px]. */
 const LABEL_AT = 0.05;
-const LABEL_ROOM = 16;
+const LABEL_ROOM = 14;
+/** About as wide as the longer of them [px]. */
+const LABEL_WIDTH = 110;
 
 /**
  * Rules the axes, with room to move points outward.
@@ -185,17 +187,20 @@ function availableKnots(curve: CollectorCurve, frame: PlotFrame): Knot[] {
   }));
 }
 
-/** Near the start, where lines are flat: the upper one's above it, the lower one's below. */
+/** Near the start: above the upper line where it begins, below the lower one where its label ends. */
 function labelsAt(entered: HermiteSpline, available: CollectorCurve, frame: PlotFrame) {
   const { left, right } = frame.inner;
-  const flow = LABEL_AT * frame.flowEnd;
   const x = left + LABEL_AT * (right - left);
-  const [before, after] = [
-    frame.y(valueAt(entered, flow)),
-    frame.y(availableSuction(available, flow)),
-  ];
-  const up = before <= after ? -LABEL_ROOM : LABEL_ROOM;
-  return { entered: { x, y: before + up }, available: { x, y: after - up } };
+  const flows = [x, x + LABEL_WIDTH].map((at) => (frame.flowEnd * (at - left)) / (right - left));
+  const heights = (pressureAt: (flow: number) => number) =>
+    flows.map((flow) => frame.y(pressureAt(flow)));
+  const before = heights((flow) => valueAt(entered, flow));
+  const after = heights((flow) => availableSuction(available, flow));
+  const above = (line: readonly number[]) => ({ x, y: Math.min(...line) - LABEL_ROOM });
+  const below = (line: readonly number[]) => ({ x, y: Math.max(...line) + LABEL_ROOM });
+  return before[0]! <= after[0]!
+    ? { entered: above(before), available: below(after) }
+    : { entered: below(before), available: above(after) };
 }
 
 function isOther(entered: HermiteSpline, available: CollectorCurve, frame: PlotFrame): boolean {
