@@ -68,16 +68,42 @@ async function type(axis: string, mark: string, words: string): Promise<void> {
   await userEvent.keyboard('{Tab}');
 }
 
-/** Marks both axes by pointer and keyboard. */
+const choice = (axis: string, name: string) =>
+  page.getByRole('group', { name: axis }).getByRole('combobox', { name });
+
+/** Marks both axes by pointer and keyboard, in the units of the chart. */
 async function markAxes(chart: DrawnChart): Promise<void> {
+  await userEvent.selectOptions(choice('Flow axis', 'Its numbers are in'), 'L/s');
+  await userEvent.selectOptions(choice('Pressure axis', 'Its numbers are in'), 'kPa');
   await press(chart, { flow: 0.1, pressure: 100 });
-  await type('Flow axis', 'First mark', '0.1 m³/s');
+  await type('Flow axis', 'First mark', '100');
   await press(chart, { flow: 0.7, pressure: 100 });
-  await type('Flow axis', 'Second mark', '0.7 m³/s');
+  await type('Flow axis', 'Second mark', '700');
   await press(chart, { flow: 0.05, pressure: 200 });
-  await type('Pressure axis', 'First mark', '200 Pa');
+  await type('Pressure axis', 'First mark', '0.2');
   await press(chart, { flow: 0.05, pressure: 2000 });
-  await type('Pressure axis', 'Second mark', '2 kPa');
+  await type('Pressure axis', 'Second mark', '2');
+}
+
+/** Presses Tab until a control of that name, or of such a one, has the focus. */
+async function tabTo(name: string | RegExp): Promise<void> {
+  const seen: string[] = [];
+  for (let i = 0; i < 60; i++) {
+    await userEvent.keyboard('{Tab}');
+    const here = nameOfFocus();
+    if (typeof name === 'string' ? here === name : name.test(here)) return;
+    seen.push(here);
+  }
+  throw new Error(`no ${name} among ${seen.join(', ')}`);
+}
+
+/** What the control that has the focus is called. */
+function nameOfFocus(): string {
+  let active = document.activeElement;
+  while (active?.shadowRoot?.activeElement) active = active.shadowRoot.activeElement;
+  const field = active as HTMLInputElement | null;
+  const label = field?.labels?.[0]?.textContent;
+  return (active?.getAttribute('aria-label') ?? label ?? active?.textContent ?? '').trim();
 }
 
 describe('tracing the picture of a chart', () => {
@@ -105,9 +131,7 @@ describe('tracing the picture of a chart', () => {
       for (let i = 0; i < 2; i++) await userEvent.click(button('Larger picture'));
       await markAxes(chart);
       for (const axis of ['flow', 'pressure'] as const) {
-        const field = page
-          .getByRole('group', { name: axis === 'flow' ? 'Flow axis' : 'Pressure axis' })
-          .getByRole('combobox');
+        const field = choice(axis === 'flow' ? 'Flow axis' : 'Pressure axis', 'Its values are');
         await userEvent.selectOptions(field, how[axis]);
       }
       for (const flow of FLOWS) await press(chart, { flow, pressure: valueAt(CURVE, flow) });
@@ -128,7 +152,11 @@ describe('tracing the picture of a chart', () => {
     await placeTrace(chart);
     await expect.element(status()).toHaveTextContent(/first mark of the flow axis/);
     await press(chart, { flow: 0.1, pressure: 100 });
-    await expect.element(status()).toHaveTextContent(/Type what the first mark/);
+    await expect
+      .element(status())
+      .toHaveTextContent(
+        /^Type the flow that the chart shows at the first mark of the flow axis, in m³\/h\.$/,
+      );
     await userEvent.click(button('Take the last step back'));
     await expect.element(status()).toHaveTextContent(/Set the first mark of the flow axis/);
   });
@@ -137,31 +165,56 @@ describe('tracing the picture of a chart', () => {
     const chart = drawnChart({ flow: 'linear', pressure: 'linear', turn: 0, skew: 0 });
     await placeTrace(chart);
     await markAxes(chart);
-    await type('Flow axis', 'Second mark', '0.1 m³/s');
+    await type('Flow axis', 'Second mark', '100');
     await expect.element(status()).toHaveTextContent(/stand for the same flow/);
-    await type('Flow axis', 'Second mark', '0 m³/s');
-    await userEvent.selectOptions(
-      page.getByRole('group', { name: 'Flow axis' }).getByRole('combobox'),
-      'logarithmic',
-    );
+    await expect
+      .element(text(/^100.L\/s is what the first mark stands for already\./))
+      .toBeVisible();
+    await type('Flow axis', 'Second mark', '0');
+    await userEvent.selectOptions(choice('Flow axis', 'Its values are'), 'logarithmic');
     await expect.element(status()).toHaveTextContent(/has no zero/);
+    await expect.element(text(/^0.L\/s has no place on a logarithmic axis\./)).toBeVisible();
+    const second = page.getByRole('group', { name: 'Flow axis' }).getByLabelText('Second mark');
+    await expect.element(second).toHaveAttribute('aria-invalid', 'true');
+    await userEvent.selectOptions(choice('Flow axis', 'Its values are'), 'evenly spaced');
+    await expect.element(status()).toHaveTextContent(/^Press along the curve/);
+  });
+
+  it('takes an amount typed with another unit, and says it in both', async () => {
+    const chart = drawnChart({ flow: 'linear', pressure: 'linear', turn: 0, skew: 0 });
+    await placeTrace(chart);
+    await press(chart, { flow: 0.1, pressure: 100 });
+    await type('Flow axis', 'First mark', '100 L/s');
+    await expect.element(text(/^understood: 100.L\/s \(360.m³\/h\)$/)).toBeVisible();
+  });
+
+  it('moves the mark that was set last by buttons, a run of them as one step', async () => {
+    const chart = drawnChart({ flow: 'linear', pressure: 'linear', turn: 0, skew: 0 });
+    await placeTrace(chart);
+    await press(chart, { flow: 0.1, pressure: 100 });
+    const mark = page.getByRole('button', { name: 'Move the first mark of the flow axis left' });
+    const before = surface().element().querySelector('.handle')!.getAttribute('cx');
+    for (let i = 0; i < 3; i++) await userEvent.click(mark);
+    const after = surface().element().querySelector('.handle')!.getAttribute('cx');
+    expect(Number(before) - Number(after)).toBeCloseTo(3, 9);
+    await userEvent.click(button('Take the last step back'));
+    expect(surface().element().querySelector('.handle')!.getAttribute('cx')).toBe(before);
   });
 
   it('is worked by keys alone: a cross is moved and set, and a mark is nudged', async () => {
     const chart = drawnChart({ flow: 'linear', pressure: 'linear', turn: 0, skew: 0 });
     const element = await placeTrace(chart);
     const taken = heard(element, 'dc-traced');
-    (surface().element() as HTMLElement).focus();
     let cross = { x: chart.width / 2, y: chart.height / 2 };
+    const go = async (step: number, key: string, back: string) => {
+      const way = step < 0 ? back : key;
+      const [tens, ones] = [Math.floor(Math.abs(step) / 10), Math.abs(step) % 10];
+      if (tens > 0) await userEvent.keyboard(`{Shift>}{${way}>${tens}/}{/Shift}`);
+      if (ones > 0) await userEvent.keyboard(`{${way}>${ones}/}`);
+    };
     const setAt = async (value: { readonly flow: number; readonly pressure: number }) => {
-      (surface().element() as HTMLElement).focus();
+      await tabTo(/^Picture of the chart\. /);
       const wanted = chart.place(value);
-      const go = async (step: number, key: string, back: string) => {
-        const way = step < 0 ? back : key;
-        const [tens, ones] = [Math.floor(Math.abs(step) / 10), Math.abs(step) % 10];
-        if (tens > 0) await userEvent.keyboard(`{Shift>}{${way}>${tens}/}{/Shift}`);
-        if (ones > 0) await userEvent.keyboard(`{${way}>${ones}/}`);
-      };
       const step = { x: Math.round(wanted.x - cross.x), y: Math.round(wanted.y - cross.y) };
       await go(step.x, 'ArrowRight', 'ArrowLeft');
       await go(step.y, 'ArrowDown', 'ArrowUp');
@@ -169,26 +222,36 @@ describe('tracing the picture of a chart', () => {
       cross = { x: cross.x + step.x, y: cross.y + step.y };
       await userEvent.keyboard('{Escape}');
     };
+    /** The fields of both axes follow one another, each mark's after its unit and its scale. */
+    const typeAt = async (label: string, nth: number, words: string) => {
+      await tabTo(/^Picture of the chart\. /);
+      for (let i = 0; i < nth; i++) await tabTo(label);
+      await userEvent.keyboard(`${words}{Enter}`);
+    };
     await setAt({ flow: 0.1, pressure: 100 });
-    await type('Flow axis', 'First mark', '0.1 m³/s');
+    await typeAt('First mark', 1, '360');
     await setAt({ flow: 0.7, pressure: 100 });
-    await type('Flow axis', 'Second mark', '0.7 m³/s');
+    await typeAt('Second mark', 1, '2520');
     await setAt({ flow: 0.05, pressure: 200 });
-    await type('Pressure axis', 'First mark', '200 Pa');
+    await typeAt('First mark', 2, '200');
     await setAt({ flow: 0.05, pressure: 2000 });
-    await type('Pressure axis', 'Second mark', '2 kPa');
+    await typeAt('Second mark', 2, '2000');
     await setAt({ flow: 0.2, pressure: 2100 });
     await setAt({ flow: 0.6, pressure: 500 });
-    (button('Move point 2').element() as HTMLElement).click();
-    (surface().element() as HTMLElement).focus();
+    await tabTo('Move point 2');
+    await userEvent.keyboard('{Enter}');
+    await tabTo(/^Picture of the chart\. /);
     await userEvent.keyboard('{ArrowRight>4/}');
-    await userEvent.click(button('Add them to the curve’s points'));
+    await tabTo('Add them to the curve’s points');
+    await userEvent.keyboard('{Enter}');
     const { points, how } = taken[0]!;
     expect(how).toBe('add');
-    expect(points[0]!.flow).toBeCloseTo(0.2, 2);
-    // Four pixels further of 560 for 0.75 m³/s.
-    expect(points[1]!.flow).toBeCloseTo(0.6 + (4 * 0.75) / 560, 2.5);
-    expect(points[1]!.pressure).toBeGreaterThan(490);
+    // A pixel is worth 0.75 / 560 m³/s and 2400 / 380 Pa, and the cross goes by whole ones.
+    const [worthFlow, worthPressure] = [0.75 / 560, 2400 / 380];
+    expect(Math.abs(points[0]!.flow - 0.2)).toBeLessThan(worthFlow);
+    expect(Math.abs(points[0]!.pressure - 2100)).toBeLessThan(worthPressure);
+    expect(Math.abs(points[1]!.flow - (0.6 + 4 * worthFlow))).toBeLessThan(worthFlow);
+    expect(Math.abs(points[1]!.pressure - 500)).toBeLessThan(worthPressure);
   });
 
   it('refuses what is no picture, by name and with what would do', async () => {

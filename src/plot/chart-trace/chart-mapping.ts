@@ -39,12 +39,22 @@ export interface ChartValue {
 /** A chart that can be read, or why it can't. */
 export type ChartMapping =
   | { readonly kind: 'ready'; readonly read: (place: Place) => ChartValue }
-  /** The marks of an axis are too near to each other to fix it. */
-  | { readonly kind: 'too near'; readonly axis: AxisName }
+  | MarksFault;
+
+/** Why marks fix no chart. */
+export type MarksFault = PlacesFault | ValuesFault | { readonly kind: 'parallel' };
+
+/** The marks of an axis are too near to each other to fix it: so far apart only [px]. */
+export interface PlacesFault {
+  readonly kind: 'too near';
+  readonly axis: AxisName;
+  readonly apart: number;
+}
+
+export type ValuesFault =
   | { readonly kind: 'same value'; readonly axis: AxisName }
-  /** An axis that grows by factors has no zero and nothing below it. */
-  | { readonly kind: 'not above zero'; readonly axis: AxisName }
-  | { readonly kind: 'parallel' };
+  /** An axis that grows by factors has no zero and nothing below it; which mark has. */
+  | { readonly kind: 'not above zero'; readonly axis: AxisName; readonly index: 0 | 1 };
 
 /** Marks of one axis must be so far apart [px]. */
 export const LEAST_APART = 8;
@@ -60,13 +70,10 @@ const LEAST_SINE = 0.1;
 export function chartMapping(axes: Readonly<Record<AxisName, ChartAxis>>): ChartMapping {
   for (const axis of ['flow', 'pressure'] as const) {
     const { scale, marks } = axes[axis];
-    const [first, second] = marks;
-    const along = difference(second.place, first.place);
-    if (Math.hypot(along.x, along.y) < LEAST_APART) return { kind: 'too near', axis };
-    if (scale === 'logarithmic' && !marks.every(({ value }) => value > 0)) {
-      return { kind: 'not above zero', axis };
-    }
-    if (first.value === second.value) return { kind: 'same value', axis };
+    const fault =
+      placesFault(axis, marks[0].place, marks[1].place) ??
+      valuesFault(axis, scale, [marks[0].value, marks[1].value]);
+    if (fault) return fault;
   }
   const [flow, pressure] = [axes.flow, axes.pressure];
   const across = difference(flow.marks[1].place, flow.marks[0].place);
@@ -84,6 +91,57 @@ export function chartMapping(axes: Readonly<Record<AxisName, ChartAxis>>): Chart
       ),
     }),
   };
+}
+
+/**
+ * What is wrong with the places of an axis' marks.
+ *
+ * @param axis - which axis
+ * @param first - place of its first mark [px]
+ * @param second - place of its second mark [px]
+ * @returns the fault; undefined where they fix the axis
+ */
+export function placesFault(axis: AxisName, first: Place, second: Place): PlacesFault | undefined {
+  const { x, y } = difference(second, first);
+  const apart = Math.hypot(x, y);
+  return apart < LEAST_APART ? { kind: 'too near', axis, apart } : undefined;
+}
+
+/**
+ * What is wrong with the values of an axis' marks, as far as they are known.
+ *
+ * @param axis - which axis
+ * @param scale - how its values run
+ * @param values - flows [m³/s] or pressures [Pa] of both marks
+ * @returns the fault; undefined where there is none yet
+ */
+export function valuesFault(
+  axis: AxisName,
+  scale: AxisScale,
+  values: readonly [number | undefined, number | undefined],
+): ValuesFault | undefined {
+  const [first, second] = values;
+  if (scale === 'logarithmic') {
+    if (first !== undefined && !(first > 0)) return { kind: 'not above zero', axis, index: 0 };
+    if (second !== undefined && !(second > 0)) return { kind: 'not above zero', axis, index: 1 };
+  }
+  return first !== undefined && first === second ? { kind: 'same value', axis } : undefined;
+}
+
+/**
+ * What a place is worth: how far the values move at most when it moves by a pixel.
+ *
+ * @param read - the chart
+ * @param place - where [px]
+ * @returns change of flow [m³/s] and of pressure [Pa]
+ */
+export function pixelWorth(read: (place: Place) => ChartValue, place: Place): ChartValue {
+  const at = read(place);
+  const right = read({ x: place.x + 1, y: place.y });
+  const down = read({ x: place.x, y: place.y + 1 });
+  const most = (what: keyof ChartValue) =>
+    Math.hypot(right[what] - at[what], down[what] - at[what]);
+  return { flow: most('flow'), pressure: most('pressure') };
 }
 
 /** The value at a part of the way from the first mark to the second, or beyond. */

@@ -1,14 +1,11 @@
-// What is said while a chart is traced: what comes next, what each mark is called, and what is wrong.
+// What is said while a chart is traced: what comes next, and what each mark is called.
 
-import type { AxisName, ChartMapping } from './chart-mapping.ts';
-import {
-  mappingOf,
-  type MarkName,
-  nextMark,
-  nextValue,
-  type TracedChart,
-  tracedValues,
-} from './traced-chart.ts';
+import type { UnitSystem } from '../../units/quantity.ts';
+import type { AxisName } from './chart-mapping.ts';
+import { faultWords } from './fault-words.ts';
+import { type MarkName, nextMark, nextValue, type TracedChart } from './traced-chart.ts';
+import { faultOf, tracedValues } from './traced-values.ts';
+import { unitWords } from './unit-words.ts';
 
 /** How many points make a curve at least. */
 export const LEAST_POINTS = 2;
@@ -27,49 +24,47 @@ export function markWords(mark: MarkName): string {
 }
 
 /**
- * What is to be done next, or what is in the way.
+ * What the picture is called for those who hear it, with what its keys do.
  *
- * @param chart - the chart
- * @returns a sentence
+ * @param held - the mark that the keys move, if one is held
+ * @param next - what Enter sets otherwise
+ * @returns sentences
  */
-export function nextStep(chart: TracedChart): string {
-  const value = nextValue(chart);
-  if (value) return `Type what the ${markWords(value)} stands for.`;
-  const next = nextMark(chart);
-  if (next.kind === 'axis') {
-    const where = next.index === 0 ? 'where you can read a value' : 'far from the first';
-    return `Set the ${markWords(next)}: a place ${next.index === 0 ? 'on it ' : ''}${where}.`;
+export function pictureWords(held: MarkName | undefined, next: MarkName | undefined): string {
+  if (!held) {
+    return `Picture of the chart. Arrow keys move a cross, by ten pixels with Shift; Enter sets the ${next ? markWords(next) : 'next mark'}.`;
   }
-  const mapping = mappingOf(chart);
-  if (mapping && mapping.kind !== 'ready') return mappingProblem(mapping);
-  const astray = tracedValues(chart).findIndex(({ flow }) => flow < 0);
-  if (astray >= 0) {
-    return `Point ${astray + 1} lies at a flow below 0, where no air moves. Move it, or check the marks of the flow axis.`;
-  }
-  const count = chart.points.length;
-  if (count < LEAST_POINTS) return 'Set points along the curve, more of them where it bends.';
-  return `${count} points are set. Set more, move them, or use them.`;
+  const away = held.kind === 'point' ? ', Delete takes it away' : '';
+  return `Picture of the chart. Arrow keys move the ${markWords(held)}, by ten pixels with Shift; Enter lets go of it${away}.`;
 }
 
 /**
- * What is wrong with the marks of the axes.
+ * What is to be done next, or what is in the way.
  *
- * @param mapping - why the chart can't be read
- * @returns a sentence with what would do
+ * @param chart - the chart
+ * @param units - the units of the page
+ * @returns a sentence
  */
-export function mappingProblem(mapping: Exclude<ChartMapping, { kind: 'ready' }>): string {
-  switch (mapping.kind) {
-    case 'too near':
-      return `Both marks of the ${mapping.axis} axis lie at nearly the same place. Move one of them far from the other.`;
-    case 'same value':
-      return `Both marks of the ${mapping.axis} axis stand for the same ${mapping.axis}. Type the value of each.`;
-    case 'not above zero':
-      return `The ${mapping.axis} axis is logarithmic and has no zero. Mark two values above 0, or call it evenly spaced.`;
-    case 'parallel':
-      return 'The two axes run the same way. Check that two marks lie along the flow axis and two along the pressure axis.';
-    default:
-      return mapping satisfies never;
+export function nextStep(chart: TracedChart, units: UnitSystem): string {
+  const fault = faultOf(chart);
+  if (fault) return faultWords(fault);
+  const value = nextValue(chart);
+  if (value) {
+    const unit = unitWords(chart.axes[value.axis], value.axis, units);
+    return `Type the ${value.axis} that the chart shows at the ${markWords(value)}, in ${unit}.`;
   }
+  const next = nextMark(chart);
+  if (next.kind === 'axis') {
+    return next.index === 0
+      ? `Set the ${markWords(next)}: press the picture on that axis where a ${next.axis} is written.`
+      : `Set the ${markWords(next)}: press where another ${next.axis} is written, far from the first.`;
+  }
+  const astray = astrayWords(chart);
+  if (astray !== '') return astray;
+  const count = chart.points.length;
+  if (count < LEAST_POINTS)
+    return 'Press along the curve to set points, more of them where it bends.';
+  return `${count} points are set. Set more, move them, or use them.`;
 }
 
 /**
@@ -80,4 +75,15 @@ export function mappingProblem(mapping: Exclude<ChartMapping, { kind: 'ready' }>
  */
 export function axisWords(axis: AxisName): string {
   return axis === 'flow' ? 'Flow axis' : 'Pressure axis';
+}
+
+function astrayWords(chart: TracedChart): string {
+  const values = tracedValues(chart);
+  for (const axis of ['flow', 'pressure'] as const) {
+    const astray = values.findIndex((value) => value[axis] < 0);
+    if (astray >= 0) {
+      return `Point ${astray + 1} lies at a ${axis} below 0. Move it, or check the marks of the ${axis} axis.`;
+    }
+  }
+  return '';
 }

@@ -1,15 +1,9 @@
 // A chart while it is being traced from its picture: two marks on each axis with their values, and the
-// points set on the curve. Plain data and steps from one state to the next, so that each can be undone.
+// points set on the curve. Plain data.
 
-import type { CurvePoint } from '../../curve/curve-data.ts';
-import {
-  type AxisName,
-  type AxisScale,
-  type ChartAxis,
-  type ChartMapping,
-  chartMapping,
-} from './chart-mapping.ts';
+import type { UnitName } from '../../units/unit.ts';
 import type { Place } from '../frame.ts';
+import type { AxisName, AxisScale } from './chart-mapping.ts';
 
 /** A mark on an axis; where it is and what it stands for are found out one after the other. */
 export interface AxisMark {
@@ -22,6 +16,8 @@ export interface AxisMark {
 /** An axis with both its marks. */
 export interface TracedAxis {
   readonly scale: AxisScale;
+  /** What its numbers are in; undefined for the unit that the page shows. */
+  readonly unit: UnitName | undefined;
   readonly marks: readonly [AxisMark, AxisMark];
 }
 
@@ -32,16 +28,18 @@ export interface TracedChart {
   readonly points: readonly Place[];
 }
 
-/** What is set on the picture: one of the two marks of an axis, or a point of the curve. */
-export type MarkName =
-  | { readonly kind: 'axis'; readonly axis: AxisName; readonly index: 0 | 1 }
-  | { readonly kind: 'point'; readonly index: number };
+/** The first or the second mark of an axis. */
+export interface AxisMarkName {
+  readonly kind: 'axis';
+  readonly axis: AxisName;
+  readonly index: 0 | 1;
+}
 
-/** A point set by hand at no flow may come out below it by this part of the marked flow [-]. */
-const SLIP = 0.01;
+/** What is set on the picture: one of the two marks of an axis, or a point of the curve. */
+export type MarkName = AxisMarkName | { readonly kind: 'point'; readonly index: number };
 
 const UNSET: AxisMark = { place: undefined, value: undefined };
-const UNSET_AXIS: TracedAxis = { scale: 'linear', marks: [UNSET, UNSET] };
+const UNSET_AXIS: TracedAxis = { scale: 'linear', unit: undefined, marks: [UNSET, UNSET] };
 
 /** Nothing is set yet. */
 export const UNTRACED: TracedChart = {
@@ -50,7 +48,7 @@ export const UNTRACED: TracedChart = {
 };
 
 /** In the order in which they are asked for. */
-export const AXIS_MARKS: readonly Extract<MarkName, { kind: 'axis' }>[] = [
+export const AXIS_MARKS: readonly AxisMarkName[] = [
   { kind: 'axis', axis: 'flow', index: 0 },
   { kind: 'axis', axis: 'flow', index: 1 },
   { kind: 'axis', axis: 'pressure', index: 0 },
@@ -69,7 +67,7 @@ export function nextMark(chart: TracedChart): MarkName {
 }
 
 /** The first mark of an axis that has a place and no value; undefined where there is none. */
-export function nextValue(chart: TracedChart): (typeof AXIS_MARKS)[number] | undefined {
+export function nextValue(chart: TracedChart): AxisMarkName | undefined {
   return AXIS_MARKS.find(({ axis, index }) => {
     const { place, value } = chart.axes[axis].marks[index];
     return place !== undefined && value === undefined;
@@ -83,67 +81,8 @@ export function placeOf(chart: TracedChart, mark: MarkName): Place | undefined {
     : chart.axes[mark.axis].marks[mark.index].place;
 }
 
-/** The chart with a mark or a point at a place [px]; one point more where there was none. */
-export function withPlace(chart: TracedChart, mark: MarkName, place: Place): TracedChart {
-  if (mark.kind === 'axis') return withAxisMark(chart, mark, { place });
-  return { ...chart, points: chart.points.toSpliced(mark.index, 1, place) };
-}
-
-/** The chart with the value of a mark; undefined where it is not known. */
-export function withValue(
-  chart: TracedChart,
-  mark: (typeof AXIS_MARKS)[number],
-  value: number | undefined,
-): TracedChart {
-  return withAxisMark(chart, mark, { value });
-}
-
-/** The chart without a point. */
-export function withoutPoint(chart: TracedChart, index: number): TracedChart {
-  return { ...chart, points: chart.points.toSpliced(index, 1) };
-}
-
-/** The chart with the values along an axis running in another way. */
-export function withScale(chart: TracedChart, axis: AxisName, scale: AxisScale): TracedChart {
-  return { ...chart, axes: { ...chart.axes, [axis]: { ...chart.axes[axis], scale } } };
-}
-
-/** How the chart is read; undefined until all four marks have a place and a value. */
-export function mappingOf({ axes }: TracedChart): ChartMapping | undefined {
-  const flow = wholeAxis(axes.flow);
-  const pressure = wholeAxis(axes.pressure);
-  return flow && pressure && chartMapping({ flow, pressure });
-}
-
-/** What each point stands for, in the order in which they were set; empty while nothing can be read. */
-export function tracedValues(chart: TracedChart): readonly CurvePoint[] {
-  const mapping = mappingOf(chart);
-  if (mapping?.kind !== 'ready') return [];
-  const flows = chart.axes.flow.marks.map(({ value }) => Math.abs(value ?? 0));
-  const slip = SLIP * Math.max(...flows);
-  return chart.points.map((place) => {
-    const { flow, pressure } = mapping.read(place);
-    return { flow: flow < 0 && flow > -slip ? 0 : flow, pressure };
-  });
-}
-
-function withAxisMark(
-  chart: TracedChart,
-  { axis, index }: (typeof AXIS_MARKS)[number],
-  change: Partial<AxisMark>,
-): TracedChart {
-  const { scale, marks } = chart.axes[axis];
-  const [first, second] = marks;
-  const changed: TracedAxis['marks'] =
-    index === 0 ? [{ ...first, ...change }, second] : [first, { ...second, ...change }];
-  return { ...chart, axes: { ...chart.axes, [axis]: { scale, marks: changed } } };
-}
-
-function wholeAxis({ scale, marks: [first, second] }: TracedAxis): ChartAxis | undefined {
-  const [a, b] = [wholeMark(first), wholeMark(second)];
-  return a && b && { scale, marks: [a, b] };
-}
-
-function wholeMark({ place, value }: AxisMark): ChartAxis['marks'][0] | undefined {
-  return place === undefined || value === undefined ? undefined : { place, value };
+/** Whether two names are of the same mark. */
+export function isSameMark(a: MarkName, b: MarkName | undefined): boolean {
+  if (a.kind !== b?.kind || a.index !== b.index) return false;
+  return a.kind === 'point' || (b.kind === 'axis' && a.axis === b.axis);
 }

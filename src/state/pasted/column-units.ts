@@ -72,6 +72,17 @@ export function columnUnits(
 }
 
 /**
+ * The units that a flow or a pressure can be asked for in.
+ *
+ * @param holds - what it is
+ * @param system - the page's units, which come first
+ * @returns names of units
+ */
+export function askedUnits(holds: 'flow' | 'pressure', system: UnitSystem): readonly UnitName[] {
+  return ASKED[holds][system];
+}
+
+/**
  * The units in which a column would be a collector's.
  *
  * @param column - its amounts without a unit

@@ -1,13 +1,17 @@
-// The fields of one axis of a chart: how its values run, and what its two marks stand for.
+// The fields of one axis of a chart: its unit, how its values run, and what its two marks stand for.
 
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { AxisName, AxisScale } from '../../plot/chart-trace/chart-mapping.ts';
-import type { AxisMark, TracedAxis } from '../../plot/chart-trace/traced-chart.ts';
+import { valueProblem } from '../../plot/chart-trace/fault-words.ts';
 import { axisWords } from '../../plot/chart-trace/trace-words.ts';
+import type { TracedAxis } from '../../plot/chart-trace/traced-chart.ts';
+import { askedUnits } from '../../state/pasted/column-units.ts';
 import type { UnitSystem } from '../../units/quantity.ts';
+import { type UnitName, UNITS } from '../../units/unit.ts';
 import type { ChoiceEvent } from '../choice-field/choice-event.ts';
 import '../choice-field/choice-field.ts';
+import type { Choice } from '../choice-field/choice-field.ts';
 import type { QuantityEvent } from '../quantity-field/quantity-event.ts';
 import '../quantity-field/quantity-field.ts';
 import { baseStyles } from '../styles/base.styles.ts';
@@ -20,7 +24,7 @@ const SCALES: readonly { readonly value: AxisScale; readonly words: string }[] =
 
 /**
  * @element dc-axis-fields
- * @fires dc-axis - a value or the spacing is another now
+ * @fires dc-axis - a value, the unit or the spacing is another now
  */
 @customElement('dc-axis-fields')
 export class AxisFields extends LitElement {
@@ -55,26 +59,50 @@ export class AxisFields extends LitElement {
     if (!traced) return html`${nothing}`;
     return html`<fieldset>
       <legend>${axisWords(this.axis)}</legend>
-      ${this.#value(0, traced.marks[0])}${this.#value(1, traced.marks[1])}
+      <dc-choice-field
+        label="Its numbers are in"
+        .choices=${this.#units}
+        .value=${traced.unit ?? this.#usual}
+        @dc-choice=${(event: ChoiceEvent) => this.#onUnit(event)}
+      ></dc-choice-field>
       <dc-choice-field
         label="Its values are"
         .choices=${SCALES}
         .value=${traced.scale}
         @dc-choice=${(event: ChoiceEvent) => this.#onScale(event)}
       ></dc-choice-field>
+      ${this.#value(0, traced)}${this.#value(1, traced)}
     </fieldset>`;
   }
 
-  #value(index: 0 | 1, { place, value }: AxisMark): TemplateResult {
+  /** The unit that holds while none was chosen. */
+  get #usual(): UnitName {
+    return askedUnits(this.axis, this.units)[0]!;
+  }
+
+  get #units(): readonly Choice[] {
+    return askedUnits(this.axis, this.units).map((value) => ({ value, words: UNITS[value].label }));
+  }
+
+  #value(index: 0 | 1, traced: TracedAxis): TemplateResult {
+    const { place, value } = traced.marks[index];
     return html`<dc-quantity-field
       label=${index === 0 ? 'First mark' : 'Second mark'}
       quantity=${this.axis}
       .units=${this.units}
+      .unit=${traced.unit}
       .value=${value}
-      .hint=${place ? 'Another unit can be typed with it.' : 'Not marked yet.'}
+      .problem=${valueProblem(this.axis, traced, index, this.units)}
+      .hint=${place ? '' : 'Not marked yet.'}
       optional
       @dc-quantity=${(event: QuantityEvent) => this.#onValue(event, index)}
     ></dc-quantity-field>`;
+  }
+
+  #onUnit(event: ChoiceEvent): void {
+    event.stopPropagation();
+    const unit = askedUnits(this.axis, this.units).find((name) => name === event.value);
+    if (unit) this.dispatchEvent(new AxisEvent({ kind: 'unit', unit }));
   }
 
   #onValue(event: QuantityEvent, index: 0 | 1): void {

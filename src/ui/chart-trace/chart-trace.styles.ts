@@ -7,28 +7,6 @@ export const chartTraceStyles = css`
     max-inline-size: 1200px;
   }
 
-  .choose {
-    display: flex;
-    flex-wrap: wrap;
-    align-items: center;
-    gap: 0 12px;
-  }
-
-  .choose label {
-    display: inline-flex;
-    align-items: center;
-    min-block-size: 44px;
-    font-size: var(--dc-small);
-  }
-
-  input[type='file'] {
-    min-block-size: 44px;
-    max-inline-size: 100%;
-    color: var(--dc-ink);
-    font: inherit;
-    font-size: var(--dc-small);
-  }
-
   .step {
     margin: 8px 0;
     font-weight: 600;

@@ -20,6 +20,8 @@ const KINDS = ['image/png', 'image/jpeg', 'image/webp'];
 export const ACCEPTED = KINDS.join(',');
 /** Larger files are no chart [bytes]. */
 const LARGEST_FILE = 50_000_000;
+/** Pictures of more are refused before they fill the memory: 100 million [px]. */
+const MOST_PIXELS = 1e8;
 /** A longer side is made as short as this [px]. */
 const LONGEST_SIDE = 3000;
 
@@ -45,11 +47,33 @@ export async function openPicture(file: File): Promise<OpenedPicture> {
     return refused(`${name} is ${kind}. Choose a PNG, JPEG or WebP picture.`);
   }
   try {
+    const { width, height } = await sizeOf(file);
+    if (width * height > MOST_PIXELS) {
+      return refused(
+        `${name} has ${width} × ${height} pixels, and at most 100 million can be opened. Cut the chart out of it, or make it smaller.`,
+      );
+    }
     return { kind: 'open', image: await drawn(await createImageBitmap(file)) };
   } catch {
     return refused(
       `${name} can’t be read as a picture. Open it elsewhere, save it as PNG, and choose that.`,
     );
+  }
+}
+
+/** From the beginning of the file, before all of it is decoded. */
+async function sizeOf(file: File): Promise<{ readonly width: number; readonly height: number }> {
+  const image = new Image();
+  const url = URL.createObjectURL(file);
+  try {
+    await new Promise((resolve, reject) => {
+      image.addEventListener('load', resolve, { once: true });
+      image.addEventListener('error', reject, { once: true });
+      image.src = url;
+    });
+    return { width: image.naturalWidth, height: image.naturalHeight };
+  } finally {
+    URL.revokeObjectURL(url);
   }
 }
 

@@ -8,6 +8,7 @@ import { live } from 'lit/directives/live.js';
 import type { Reading } from '../../units/parse-quantity.ts';
 import { type Quantity, type UnitSystem, unitLabel } from '../../units/quantity.ts';
 import { readsAsTape } from '../../units/rounding.ts';
+import { type UnitName, UNITS } from '../../units/unit.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { buttonStyles } from '../styles/button.styles.ts';
 import { fieldStyles } from '../styles/field.styles.ts';
@@ -36,6 +37,9 @@ export class QuantityField extends LitElement {
   @property() quantity: Quantity = 'coefficient';
 
   @property({ attribute: false }) units: UnitSystem = 'us';
+
+  /** The unit that it is written in, where it is not the one that the system shows. */
+  @property({ attribute: false }) unit: UnitName | undefined;
 
   /** The amount in SI, temperature in °C; undefined leaves the field empty. */
   @property({ attribute: false }) value: number | undefined;
@@ -72,7 +76,8 @@ export class QuantityField extends LitElement {
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (changed.has('value')) this.#settle();
-    else if (changed.has('units') && this.outcome.kind !== 'refused') this.#settle();
+    else if ((changed.has('units') || changed.has('unit')) && this.outcome.kind !== 'refused')
+      this.#settle();
   }
 
   protected override render(): TemplateResult {
@@ -113,6 +118,7 @@ export class QuantityField extends LitElement {
 
   /** A length on the tape bears its own marks; a plain number is taken in this unit. */
   #suffix(text: string): string {
+    if (this.unit) return UNITS[this.unit].label;
     const marked = readsAsTape(this.quantity, this.units) && /['"]/.test(text);
     return marked ? '' : unitLabel(this.quantity, this.units);
   }

@@ -3,11 +3,14 @@
 import { fieldText, formatQuantity } from '../../units/format.ts';
 import { parseQuantity, type Reading } from '../../units/parse-quantity.ts';
 import type { Quantity, UnitSystem } from '../../units/quantity.ts';
+import { fromSi, type UnitName, UNITS } from '../../units/unit.ts';
 
 /** What a field knows of the amount that it asks for. */
 export interface Asked {
   readonly quantity: Quantity;
   readonly units: UnitSystem;
+  /** The unit that it is written in, where it is not the one that the system shows. */
+  readonly unit?: UnitName | undefined;
   /** The amount it holds, in SI; undefined where it is empty. */
   readonly value: number | undefined;
   /** Whether it may be empty. */
@@ -30,8 +33,11 @@ export type Typed =
  * @param asked - quantity, units and amount
  * @returns the text to edit, empty without an amount
  */
-export function textOf({ quantity, units, value }: Asked): string {
-  return value === undefined ? '' : fieldText(quantity, units, value);
+export function textOf({ quantity, units, unit, value }: Asked): string {
+  if (value === undefined) return '';
+  return unit
+    ? String(Number(fromSi(UNITS[unit], value).toPrecision(6)))
+    : fieldText(quantity, units, value);
 }
 
 /**
@@ -45,7 +51,7 @@ export function textOf({ quantity, units, value }: Asked): string {
 export function typedQuantity(asked: Asked, text: string): Typed {
   if (text.trim() === textOf(asked)) return { kind: 'same' };
   if (text.trim() === '' && asked.optional) return { kind: 'other', value: undefined, echo: '' };
-  const parsed = parseQuantity(asked.quantity, asked.units, text);
+  const parsed = parseQuantity(asked.quantity, asked.units, withUnit(asked, text));
   switch (parsed.kind) {
     case 'refused':
       return parsed;
@@ -76,6 +82,12 @@ export function takeReading(asked: Asked, { value, echo }: Reading): Typed {
   if (value === asked.value) return { kind: 'same' };
   // Only what was typed in another unit is said back; it then has the shown one in brackets.
   return { kind: 'other', value, echo: echo.endsWith(')') ? echo : '' };
+}
+
+/** A plain number with the unit of the field behind it; a text that names a unit stays as it is. */
+function withUnit({ unit }: Asked, text: string): string {
+  const namesUnit = /[\p{L}°%"]/u.test(text.replaceAll(/\de[+-]?\d/gi, ''));
+  return unit && !namesUnit ? `${text.trim()} ${UNITS[unit].label}` : text;
 }
 
 function outOfBounds({ quantity, units, low, high }: Asked, value: number): string | undefined {

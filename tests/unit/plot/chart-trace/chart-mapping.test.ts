@@ -6,6 +6,7 @@ import {
   type ChartAxis,
   chartMapping,
   LEAST_APART,
+  pixelWorth,
 } from '../../../../src/plot/chart-trace/chart-mapping.ts';
 import { drawnChart, type DrawnChart } from '../../../setup/drawn-chart.ts';
 
@@ -74,6 +75,23 @@ describe('a chart read off its picture', () => {
   });
 });
 
+describe('what a pixel is worth', () => {
+  it('is the same all over evenly spaced axes, and a part of the value on logarithmic ones', () => {
+    const chart = drawnChart({ flow: 'linear', pressure: 'logarithmic', turn: 30, skew: 0 });
+    const mapping = chartMapping({
+      flow: marked(chart, 'flow', 0.1, 0.6),
+      pressure: marked(chart, 'pressure', 250, 2000),
+    });
+    if (mapping.kind !== 'ready') throw new Error(mapping.kind);
+    // The paper is 560 px wide for 0.75 m³/s and 380 px high for a factor of 25.
+    for (const pressure of [150, 2300]) {
+      const worth = pixelWorth(mapping.read, chart.place({ flow: 0.4, pressure }));
+      expect(worth.flow).toBeCloseTo(0.75 / 560, 9);
+      expect(worth.pressure / pressure).toBeCloseTo(Math.log(25) / 380, 4);
+    }
+  });
+});
+
 describe('marks that fix no chart', () => {
   const axis = (x: number, y: number, low = 1, high = 2): ChartAxis => ({
     scale: 'linear',
@@ -88,10 +106,12 @@ describe('marks that fix no chart', () => {
     expect(chartMapping({ flow: near, pressure: axis(0, 90) })).toEqual({
       kind: 'too near',
       axis: 'flow',
+      apart: LEAST_APART / 2,
     });
     expect(chartMapping({ flow: axis(90, 0), pressure: near })).toEqual({
       kind: 'too near',
       axis: 'pressure',
+      apart: LEAST_APART / 2,
     });
   });
 
@@ -107,6 +127,7 @@ describe('marks that fix no chart', () => {
     expect(chartMapping({ flow: axis(90, 0), pressure })).toEqual({
       kind: 'not above zero',
       axis: 'pressure',
+      index: 0,
     });
   });
 

@@ -1,0 +1,21 @@
+// Sent when a picture was opened to trace from.
+
+import { DcEvent } from '../dc-event.ts';
+import type { ChartImage } from './open-picture.ts';
+
+export class PictureEvent extends DcEvent {
+  static readonly type = 'dc-picture';
+
+  readonly image: ChartImage;
+
+  constructor(image: ChartImage) {
+    super(PictureEvent.type);
+    this.image = image;
+  }
+}
+
+declare global {
+  interface HTMLElementEventMap {
+    'dc-picture': PictureEvent;
+  }
+}
