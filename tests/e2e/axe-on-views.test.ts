@@ -5,6 +5,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { launchChromium } from '../setup/launch-chromium.ts';
 import { openPage, pageViews } from '../setup/page-views.ts';
+import { viewsInTurn } from '../setup/views-in-turn.ts';
 
 const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core'), 'utf8');
 
@@ -27,7 +28,7 @@ async function faults(page: Page): Promise<string[]> {
   );
 }
 
-/** The narrow page as well where there is time for it. */
+/** The narrow page as well, and every view, by `npm run views`. */
 const WIDTHS = process.env['ENDURE'] === 'whole' ? [1440, 390] : [1440];
 
 describe('axe on every view', () => {
@@ -37,7 +38,7 @@ describe('axe on every view', () => {
   });
   afterAll(() => browser.close());
 
-  it.each(pageViews.map((view) => [view.name, view] as const))(
+  it.each(viewsInTurn.map((view) => [view.name, view] as const))(
     'finds nothing on %s',
     async (_, view) => {
       const page = await browser.newPage({
