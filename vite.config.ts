@@ -3,9 +3,9 @@
 import { playwright } from '@vitest/browser-playwright';
 import { join } from 'node:path';
 import { defineConfig } from 'vitest/config';
-import { firstChunk } from './build/first-chunk.ts';
-import { policyHeaders } from './build/policy-headers.ts';
-import { serviceWorker } from './build/service-worker.ts';
+import { firstChunk } from './src/app/build/first-chunk.ts';
+import { policyHeaders } from './src/app/build/policy-headers.ts';
+import { serviceWorker } from './src/app/build/service-worker.ts';
 import { chromiumArguments, findChromium } from './tests/setup/find-chromium.ts';
 import { openWcTesting } from './tests/setup/open-wc-testing.ts';
 import { tallyReporter } from './tests/setup/tally-reporter.ts';
@@ -19,7 +19,7 @@ export default defineConfig({
   base: './',
   cacheDir: at('.cache/vite'),
   plugins: [serviceWorker()],
-  resolve: { alias: { 'd3-color': at('build/no-colours.ts') } },
+  resolve: { alias: { 'd3-color': at('src/app/build/no-colours.ts') } },
   server: { fs: { allow: [repository] } },
   build: {
     outDir: at('dist'),

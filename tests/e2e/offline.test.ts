@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { type PreviewServer, preview } from 'vite';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
-import { writeServiceWorker } from '../../build/service-worker.ts';
+import { writeServiceWorker } from '../../src/app/build/service-worker.ts';
 import { launchChromium } from '../setup/launch-chromium.ts';
 import { repository } from '../setup/source-files.ts';
 import { unfoldAll } from '../setup/unfold-all.ts';

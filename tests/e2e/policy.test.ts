@@ -4,7 +4,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
-import { policyHeaders } from '../../build/policy-headers.ts';
+import { policyHeaders } from '../../src/app/build/policy-headers.ts';
 import { launchChromium } from '../setup/launch-chromium.ts';
 import { unfoldAll } from '../setup/unfold-all.ts';
 import { watchPage } from '../setup/watch-page.ts';

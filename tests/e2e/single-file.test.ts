@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
-import { SINGLE_FILE } from '../../build/single-file.ts';
+import { SINGLE_FILE } from '../../src/app/build/single-file.ts';
 import { launchChromium } from '../setup/launch-chromium.ts';
 import { unfoldAll } from '../setup/unfold-all.ts';
 import { watchPage } from '../setup/watch-page.ts';

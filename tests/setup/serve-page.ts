@@ -20,7 +20,7 @@ export async function servePage(): Promise<ServedPage> {
   const removeFolder = () => rmSync(folder, { recursive: true, force: true });
   try {
     build(folder);
-    run('node_modules/tsx/dist/cli.mjs', 'build/single-file.ts', folder);
+    run('node_modules/tsx/dist/cli.mjs', 'src/app/build/single-file.ts', folder);
   } catch (error) {
     removeFolder();
     throw error;

@@ -5,7 +5,7 @@ import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { type Plugin, transformWithOxc } from 'vite';
 
-const source = join(import.meta.dirname, '..', 'src', 'app', 'service-worker.ts');
+const source = join(import.meta.dirname, '..', 'service-worker.ts');
 /** Not part of the page: what servers read, what only tools read, the worker itself. */
 const LEFT_OUT = /^(?:_headers|sw\.js|dropcurve\.html)$|\.map$/;
 

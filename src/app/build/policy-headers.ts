@@ -3,7 +3,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 
-const file = join(import.meta.dirname, '..', 'src', 'public', '_headers');
+const file = join(import.meta.dirname, '..', '..', 'public', '_headers');
 
 /** Header by header, those that go with every file. */
 export function policyHeaders(): Record<string, string> {

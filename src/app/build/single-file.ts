@@ -7,7 +7,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { build } from 'vite';
 
-const repository = join(import.meta.dirname, '..');
+const repository = join(import.meta.dirname, '..', '..', '..');
 export const SINGLE_FILE = 'dropcurve.html';
 
 /** Builds the page once more, in one script, and writes it into a folder. */
