@@ -1,5 +1,5 @@
 // What pipe a choice takes beyond what hangs already: new sections, lengthened ones, and those that are
-// made of another pipe, which are bought whole.
+// made of another pipe, which are bought whole. What is cut off elsewhere is used again.
 
 import type { Pipe } from '../schema/section-schema.ts';
 import type { Shop } from '../schema/shop-schema.ts';
@@ -12,26 +12,46 @@ export interface BoughtPipe {
   readonly length: number;
 }
 
+/** A shorter length is none [m]. */
+const LEAST = 1e-6;
+
 /**
- * The pipe that is bought to get from one shop to another.
+ * Pipe in a shop that another one doesn't have: sections that are new, longer, or of another pipe.
  *
- * @param before - the shop as it hangs
- * @param after - the shop as it is to be
- * @returns each pipe with its length in all, in the order in which they are met
+ * @param from - the shop as it is
+ * @param to - the shop as it would be
+ * @returns the pipes in the order of the sections; what is cut off elsewhere is not counted against it
  */
 export function pipeBought(
-  before: Pick<Shop, 'sections'>,
-  after: Pick<Shop, 'sections'>,
+  from: Pick<Shop, 'sections'>,
+  to: Pick<Shop, 'sections'>,
 ): readonly BoughtPipe[] {
-  const bought: { readonly pipe: Pipe; length: number }[] = [];
-  for (const { id, pipe, length } of after.sections) {
-    const old = before.sections.find((section) => section.id === id);
-    const hangs = old !== undefined && samePipe(old.pipe, pipe) ? old.length : 0;
-    const more = Math.max(0, length - hangs);
-    if (more === 0) continue;
-    const known = bought.find((each) => samePipe(each.pipe, pipe));
-    if (known === undefined) bought.push({ pipe, length: more });
-    else known.length += more;
+  const bought: { pipe: Pipe; length: number }[] = [];
+  const spare = cutOff(from, to);
+  for (const { id, pipe, length } of to.sections) {
+    const old = from.sections.find((section) => section.id === id);
+    const had = old !== undefined && samePipe(old.pipe, pipe) ? old.length : 0;
+    let more = length - had;
+    // A section that was cut in two is not bought anew.
+    for (const piece of spare) {
+      if (more <= 0 || !samePipe(piece.pipe, pipe)) continue;
+      const used = Math.min(more, piece.length);
+      piece.length -= used;
+      more -= used;
+    }
+    if (more <= LEAST) continue;
+    const same = bought.find((each) => samePipe(each.pipe, pipe));
+    if (same) same.length += more;
+    else bought.push({ pipe, length: more });
   }
   return bought;
+}
+
+/** What sections that stay of the same pipe have lost of their length. */
+function cutOff(from: Pick<Shop, 'sections'>, to: Pick<Shop, 'sections'>) {
+  return from.sections.flatMap(({ id, pipe, length }) => {
+    const now = to.sections.find((section) => section.id === id);
+    const isCut = now !== undefined && samePipe(now.pipe, pipe) && now.length < length;
+    return isCut ? [{ pipe, length: length - now.length }] : [];
+  });
 }

@@ -42,7 +42,7 @@ export function packShop(shop: Shop): string {
 }
 
 /**
- * Unpacks a shop. What comes of it still has to be opened as any document.
+ * Unpacks a shop. What comes of it still has to be opened like every document.
  *
  * @param text - by `packShop`
  * @returns a document

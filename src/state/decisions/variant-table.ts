@@ -5,7 +5,7 @@ import { formatQuantity } from '../../units/format.ts';
 import { unitLabel, type UnitSystem } from '../../units/quantity.ts';
 import type { AnswerCell, AnswerColumn, AnswerRow } from './answer-rows.ts';
 import type { ShopVariant } from './family.ts';
-import { boughtWords } from './pipe-bought.ts';
+import { boughtWords } from './bought-words.ts';
 
 /** A table of answers. */
 export interface VariantTable {

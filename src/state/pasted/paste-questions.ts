@@ -74,8 +74,8 @@ export function unitQuestion(
   system: UnitSystem,
   answers: PasteAnswers,
 ): PasteQuestion {
-  const any = system === 'us' ? ANY_UNIT[holds] : ANY_UNIT[holds].toReversed();
-  const names = likely.length > 0 ? likely : any;
+  const usual = system === 'us' ? ANY_UNIT[holds] : ANY_UNIT[holds].toReversed();
+  const names = likely.length > 0 ? likely : usual;
   const key = holds === 'flow' ? 'flowUnit' : 'pressureUnit';
   return {
     words: `No unit is written for the ${holds}s, ${columnSpan(column)}. In what unit are they?`,

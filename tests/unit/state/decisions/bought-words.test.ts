@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { editOf } from '../../../../src/shop/decisions/choice.ts';
-import { boughtWords, pipeBought } from '../../../../src/state/decisions/pipe-bought.ts';
+import { pipeBought } from '../../../../src/shop/decisions/pipe-bought.ts';
+import { boughtWords } from '../../../../src/state/decisions/bought-words.ts';
 import { demoShop } from '../demo-shop.ts';
 
 const shop = demoShop();
