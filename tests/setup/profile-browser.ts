@@ -61,7 +61,9 @@ async function addressOf({ stderr }: ChildProcess): Promise<string> {
   if (!stderr) throw new Error('the browser says nothing');
   for await (const line of createInterface(stderr)) {
     const address = READY.exec(line)?.[1];
-    if (address !== undefined) return address;
+    if (address === undefined) continue;
+    stderr.resume(); // what nobody reads fills the pipe, and the browser waits
+    return address;
   }
   throw new Error('the browser did not start');
 }
