@@ -3,8 +3,8 @@
 
 import { bezierPath, type Knot } from './bezier-path.ts';
 import type { Box, Place, PlotFrame } from './frame.ts';
-import { type Obstacles, type Stroke, strokesAlong } from './obstacles.ts';
-import { type LabelSize, type LabelSpot, placeAnywhere, placeLabel } from './place-label.ts';
+import { type Obstacles, type Stroke, strokesAlong, strokeStart } from './obstacles.ts';
+import { boxAt, type LabelSize, type LabelSpot, placeAnywhere, placeLabel } from './place-label.ts';
 import { type LineSpot, placeLineLabel } from './place-line-label.ts';
 import type { RuledPlot } from './ruled-plot.ts';
 
@@ -32,6 +32,8 @@ export interface MovingParts {
   };
   /** Where labels stood before. */
   readonly last?: LabelSpots | undefined;
+  /** A plot whose labels are carried along with their marks: no better place is looked for. */
+  readonly carried?: MovingPlot | undefined;
 }
 
 /** Where labels stand as seen from what they name. */
@@ -48,12 +50,20 @@ export interface MovingPlot {
   readonly others: readonly Place[];
   readonly trail: readonly Place[];
   readonly spots: LabelSpots;
-  readonly labels: {
-    readonly point: Box | undefined;
-    readonly collector: Box | undefined;
-    readonly system: Box | undefined;
-    readonly trail: readonly (Box | undefined)[];
-  };
+  readonly labels: LabelBoxes;
+}
+
+/** Where labels stand [px]. */
+export interface LabelBoxes {
+  readonly point: Box | undefined;
+  readonly collector: Box | undefined;
+  readonly system: Box | undefined;
+  readonly trail: readonly (Box | undefined)[];
+}
+
+interface Marks extends Pick<MovingPlot, 'point' | 'others' | 'trail'> {
+  /** The part of the system curve that is in view. */
+  readonly system: readonly Knot[];
 }
 
 /** A name further from its mark would be taken for another's [px]. */
@@ -77,16 +87,54 @@ const SYSTEM_LABEL_AT = [0.95, 0.88, 0.8, 0.7, 0.6, 0.5, 0.4, 0.3];
  */
 export function movingPlot(ruled: RuledPlot, parts: MovingParts): MovingPlot {
   const { frame } = ruled;
-  const inView = clipped(parts.system, frame);
-  const systemStrokes = inView.length > 1 ? strokesAlong(inView, frame, SYSTEM_STROKES) : [];
-  const point = parts.point && placeOf(parts.point, frame);
-  const others = parts.others.map((other) => placeOf(other, frame));
-  const trail = parts.trail.map((tried) => placeOf(tried, frame));
-  const marks = [...ruled.collector.points, ...others, ...trail].map((mark) =>
+  const system = clipped(parts.system, frame);
+  const marks: Marks = {
+    system: system.length > 1 ? system : [],
+    point: parts.point && placeOf(parts.point, frame),
+    others: parts.others.map((other) => placeOf(other, frame)),
+    trail: parts.trail.map((tried) => placeOf(tried, frame)),
+  };
+  const placed = parts.carried
+    ? carriedLabels(marks, parts.carried, frame)
+    : placedLabels(marks, parts, ruled);
+  return {
+    ...marks,
+    system: marks.system.length > 0 ? bezierPath(marks.system, frame) : '',
+    ...placed,
+  };
+}
+
+/** Labels where they stood, seen from marks that have moved a little. */
+function carriedLabels(
+  { point, system }: Marks,
+  { spots, labels, ...before }: MovingPlot,
+  frame: PlotFrame,
+): Pick<MovingPlot, 'spots' | 'labels'> {
+  const { point: numbers, system: name } = labels;
+  const from = before.point;
+  const along = spots.system;
+  const mark = along && system.length > 0 && strokeStart(system, along.part, frame, SYSTEM_STROKES);
+  return {
+    spots,
+    labels: {
+      ...labels,
+      point: point && from && numbers && moved(numbers, point.x - from.x, point.y - from.y),
+      system: name && along && mark ? boxAt(mark, sizeOf(name), along.spot) : name,
+    },
+  };
+}
+
+function placedLabels(
+  { point, others, trail, system: knots }: Marks,
+  parts: MovingParts,
+  ruled: RuledPlot,
+): Pick<MovingPlot, 'spots' | 'labels'> {
+  const { frame } = ruled;
+  const systemStrokes = knots.length > 0 ? strokesAlong(knots, frame, SYSTEM_STROKES) : [];
+  const boxes: Box[] = [...ruled.collector.points, ...others, ...trail].map((mark) =>
     around(mark, MARK_ROOM),
   );
-  if (point) marks.push(around(point, POINT_ROOM));
-  const boxes: Box[] = [...marks];
+  if (point) boxes.push(around(point, POINT_ROOM));
   const obstacles: Obstacles = {
     strokes: [...ruled.collector.strokes.all, ...systemStrokes],
     boxes,
@@ -120,10 +168,6 @@ export function movingPlot(ruled: RuledPlot, parts: MovingParts): MovingPlot {
   );
   const system = label(SYSTEM_LABEL_AT, systemStrokes, parts.labels.system, parts.last?.system);
   return {
-    system: inView.length > 1 ? bezierPath(inView, frame) : '',
-    point,
-    others,
-    trail,
     spots: { point: beside?.spot, collector: collector?.at, system: system?.at },
     labels: {
       point: numbers,
@@ -148,6 +192,14 @@ function clipped(system: readonly Knot[], frame: PlotFrame): readonly Knot[] {
 
 function placeOf({ flow, suction }: FlowPoint, frame: PlotFrame): Place {
   return { x: frame.x(flow), y: frame.y(suction) };
+}
+
+function moved({ left, top, right, bottom }: Box, x: number, y: number): Box {
+  return { left: left + x, top: top + y, right: right + x, bottom: bottom + y };
+}
+
+function sizeOf({ left, top, right, bottom }: Box): LabelSize {
+  return { width: right - left, height: bottom - top };
 }
 
 function around({ x, y }: Place, room: number): Box {

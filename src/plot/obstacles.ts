@@ -42,6 +42,27 @@ export function strokesAlong(
   return places.slice(1).map((to, i) => ({ from: places[i]!, to }));
 }
 
+/**
+ * Where a part of such a line begins, without all the rest of it.
+ *
+ * @param knots - two at least, by rising flow
+ * @param part - 0 the line's start to 1 its end [-]
+ * @param frame - the plot's scales
+ * @param perPiece - strokes to a piece [-]
+ * @returns the start of the stroke that lies there [px]
+ */
+export function strokeStart(
+  knots: readonly Knot[],
+  part: number,
+  frame: PlotFrame,
+  perPiece = STROKES_PER_PIECE,
+): Place {
+  const count = perPiece * (knots.length - 1);
+  const stroke = Math.min(count - 1, Math.floor(part * count));
+  const piece = Math.floor(stroke / perPiece);
+  return between(knots[piece]!, knots[piece + 1]!, (stroke % perPiece) / perPiece, frame);
+}
+
 function placeOf(knot: Knot, frame: PlotFrame): Place {
   return { x: frame.x(knot.flow), y: frame.y(knot.pressure) };
 }

@@ -103,8 +103,16 @@ export function placeAnywhere(
   return places.find(({ box }) => isFree(grown(box, ROOM), obstacles))?.box;
 }
 
-/** The box turns about the mark and shows it the side or the corner that is nearest. */
-function boxAt(mark: Place, size: LabelSize, { direction, distance }: LabelSpot): Box {
+/**
+ * Where a label stands at a spot: it turns about its mark and shows it the side or the corner that is
+ * nearest.
+ *
+ * @param mark - what is labelled [px]
+ * @param size - of the label [px]
+ * @param spot - as seen from the mark
+ * @returns the label's box [px]
+ */
+export function boxAt(mark: Place, size: LabelSize, { direction, distance }: LabelSpot): Box {
   const lean = (part: number) => Math.max(-1, Math.min(1, Math.SQRT2 * part));
   const along = Math.cos(direction);
   const down = Math.sin(direction);

@@ -21,6 +21,9 @@ const HEADROOM = { flow: 1.03, pressure: 1.12 };
 /** A collector that gives nothing is still drawn on an axis [Pa]. */
 const LEAST_PRESSURE = 1;
 
+/** Asked for in every frame, and the same as long as the curve is. */
+const known = new WeakMap<CollectorCurve, PlotExtent>();
+
 /**
  * The extent of a collector's curve, from no flow to no suction, with some room. Where the unknown
  * stretch past the last point is long, it stops half as far again as that point.
@@ -29,6 +32,14 @@ const LEAST_PRESSURE = 1;
  * @returns the ends of the axes, both above 0
  */
 export function plotExtent(curve: CollectorCurve): PlotExtent {
+  const kept = known.get(curve);
+  if (kept) return kept;
+  const extent = newExtent(curve);
+  known.set(curve, extent);
+  return extent;
+}
+
+function newExtent(curve: CollectorCurve): PlotExtent {
   const knots = enteredKnots(curve);
   const used = enteredPoints(curve).filter(({ aside }) => !aside);
   const last = knots[knots.length - 1]!.flow;

@@ -5,7 +5,8 @@ import type { Balance } from '../solve/balance.ts';
 import type { ShopNetwork } from './network-of.ts';
 
 /** A section at a balance. Pressures are those at its downstream end, before it joins the next. */
-export interface SectionState {
+export interface SectionReport {
+  readonly id: string;
   /** Flow [m³/s] */
   readonly flow: number;
   /** Mean speed [m/s] */
@@ -26,17 +27,19 @@ export interface SectionState {
  * @param ducts - the ducts of a shop
  * @param result - a balance of their network
  * @param density - density of the air [kg/m³]
+ * @param ids - ids of the sections, in the order of the document
  * @returns states in the order of the document, shape (sections)
  */
 export function sectionStates(
   ducts: ShopNetwork,
   result: Balance,
   density: number,
-): readonly SectionState[] {
+  ids: readonly string[],
+): readonly SectionReport[] {
   const { order } = ducts.network;
   const { point, losses } = result;
   const still = point === undefined;
-  const states: SectionState[] = [];
+  const states: SectionReport[] = [];
   for (const i of order) {
     const { pipe, change } = ducts.sections[i]!;
     const flow = still ? 0 : result.flow[i]!;
@@ -49,6 +52,7 @@ export function sectionStates(
     const after = next === undefined ? -(point?.suction ?? 0) : next.totalPressure + next.loss;
     const totalPressure = after + joinLoss;
     states[i] = {
+      id: ids[i]!,
       flow,
       velocity,
       loss,

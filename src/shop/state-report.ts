@@ -10,7 +10,7 @@ import type { Crossing } from '../solve/crossings.ts';
 import { BALANCED, difficultyWords, NOTHING_OPEN } from './difficulty-words.ts';
 import type { Travels } from './gate-state.ts';
 import { type DropNumbers, gateCoefficients } from './network-of.ts';
-import { type SectionState, sectionStates } from './section-states.ts';
+import { type SectionReport, sectionStates } from './section-states.ts';
 import type { ShopModel } from './shop-model.ts';
 import { type Verdict, verdictOn } from './verdict.ts';
 
@@ -47,11 +47,6 @@ export interface DropReport {
   readonly slowest: { readonly section: string; readonly velocity: number };
 }
 
-/** A section in one state. */
-export interface SectionReport extends SectionState {
-  readonly id: string;
-}
-
 /** One state of the gates. */
 export interface StateReport {
   /** Ids of the drops that are open, in the order of the document. */
@@ -79,7 +74,7 @@ export function stateReport(model: ShopModel, travels: Travels): StateReport {
   const { ducts, sectionIds } = model;
   const gates = gateCoefficients(ducts, travels);
   const result = balance(ducts.network, model.work, gates, model.curve);
-  const states = sectionStates(ducts, result, model.air.density);
+  const states = sectionStates(ducts, result, model.air.density, sectionIds);
   const open = ducts.drops.filter((_, i) => travels[i]! > 0).map(({ id }) => id);
   const difficulties = [
     ...(open.length === 0 ? [NOTHING_OPEN] : []),
@@ -92,7 +87,7 @@ export function stateReport(model: ShopModel, travels: Travels): StateReport {
     operatingPoint: operatingPoint(model, result),
     crossings: result.crossings,
     drops: ducts.drops.map((drop, i) => dropReport(model, drop, travels[i]!, states)),
-    sections: states.map((state, i) => ({ id: sectionIds[i]!, ...state })),
+    sections: states,
     residual: result.point === undefined ? null : result.residual.worst,
   };
 }
@@ -108,7 +103,7 @@ function dropReport(
   model: ShopModel,
   drop: DropNumbers,
   travel: number,
-  states: readonly SectionState[],
+  states: readonly SectionReport[],
 ): DropReport {
   const own = states[drop.way[0]!]!;
   let slowest = drop.way[0]!;
@@ -118,7 +113,6 @@ function dropReport(
   const { flow, velocity } = own;
   const portVelocity = flow / ((Math.PI / 4) * drop.port ** 2);
   const portPressure = velocityPressure(model.air.density, portVelocity);
-  const condition = { open: travel > 0, flow, need: drop.need, velocity };
   const lowest = states[slowest]!.velocity;
   return {
     id: drop.id,
@@ -128,7 +122,10 @@ function dropReport(
     velocity,
     hoodStaticPressure: hoodStaticPressure(drop.entryLoss, portPressure),
     need: drop.need ?? null,
-    verdict: verdictOn({ ...condition, slowest: lowest }, model.carryingRange),
+    verdict: verdictOn(
+      { open: travel > 0, flow, need: drop.need, velocity, slowest: lowest },
+      model.carryingRange,
+    ),
     slowest: { section: model.sectionIds[slowest]!, velocity: lowest },
   };
 }

@@ -5,22 +5,23 @@ import type { LitElement, ReactiveController } from 'lit';
 import { follow } from '../state/follow.ts';
 import type { Session } from '../state/session.ts';
 import { sessionContext } from './session-context.ts';
+import { stillness } from './stillness.ts';
+
+/** What is laborious has a frame to itself. */
+export type Turn = 0 | 1 | 2 | 3 | 4 | 5;
 
 /**
  * When a panel is drawn anew, so that a frame of a drag doesn't pay for everything. `at once`: in the
  * same frame. `when seen`: at once, but out of sight only when the gates have come to rest. A `turn`:
- * as when seen, but while one change follows another, only every third frame, the turns after one
- * another; that is often enough for numbers. `to be read`: likewise, as often as a sentence can be read.
+ * as when seen, but while one change follows another, only every sixth frame, the turns after one
+ * another; that is as often as numbers can be read. `to be read`: likewise, as often as a sentence can be read.
  */
-export type Promptness = 'at once' | 'when seen' | 'to be read' | { readonly turn: 0 | 1 | 2 };
+export type Promptness = 'at once' | 'when seen' | 'to be read' | { readonly turn: Turn };
 
 /** Frames from one turn to the next of the same. */
-const TURNS = 3;
-/** A sentence has the second turn of every fourth round. */
-const READING = { every: 4 * TURNS, at: 1 };
-/** A change that no other follows for so long is the last, and is read [ms]. */
-const LATEST = 60;
-
+const TURNS = 6;
+/** A sentence has the last turn of every second round. */
+const READING = { every: 2 * TURNS, at: TURNS - 1 };
 /** How long gates must stand still before panels out of sight follow [ms]. */
 const REST = 200;
 /** A panel so near to the window counts as seen. */
@@ -37,7 +38,6 @@ export class SessionController<T> implements ReactiveController {
   #isSeen = true;
   /** Changes that have followed one another up to now; undefined at rest. */
   #changes: number | undefined;
-  #changedAt = 0;
   /** The session that has changed and was not read yet. */
   #missed: Session | undefined;
   #timer: ReturnType<typeof setTimeout> | undefined;
@@ -106,6 +106,7 @@ export class SessionController<T> implements ReactiveController {
   #end(): void {
     clearTimeout(this.#timer);
     this.#timer = undefined;
+    stillness.forget(this.#onStill);
     this.#changes = undefined;
     this.#stop?.();
     this.#stop = undefined;
@@ -117,24 +118,19 @@ export class SessionController<T> implements ReactiveController {
     if (this.#isSeen && this.#missed) this.follow(this.#missed);
   }
 
-  /** The first change is read, and of those that follow every third or so, and the last. */
+  /** The first change is read, and of those that follow every sixth or so, and the last. */
   #isTurn(): boolean {
     if (this.#turn === undefined) return true;
-    this.#changedAt = performance.now();
-    this.#timer ??= setTimeout(() => this.#restIfStill(), LATEST);
+    stillness.afterChange(this.#onStill);
     const isFirst = this.#changes === undefined;
     this.#changes = (this.#changes ?? -1) + 1;
     return isFirst || this.#changes % this.#turn.every === this.#turn.at;
   }
 
-  /** While changes follow one another there is one timer, not one for each change. */
-  #restIfStill(): void {
-    const left = this.#changedAt + LATEST - performance.now();
-    this.#timer = left > 0 ? setTimeout(() => this.#restIfStill(), left) : undefined;
-    if (this.#timer !== undefined) return;
+  readonly #onStill = (): void => {
     this.#changes = undefined;
     if (this.#missed) this.follow(this.#missed);
-  }
+  };
 
   /** Follows again as soon as the gates have stood still for a while. */
   #awaitRest(session: Session): void {

@@ -60,8 +60,7 @@ describe('where the suction goes', () => {
     await drawn();
     expect(chosen()).toBe('Floor sweep');
     session.select({ kind: 'drop', id: 'lathe' });
-    await drawn();
-    expect(chosen()).toBe('Lathe, shut');
+    await expect.poll(chosen).toBe('Lathe, shut');
     expect(text(/^Lathe, shut: of .* the gate takes/).elements()).toHaveLength(1);
   });
 

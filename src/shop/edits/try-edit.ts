@@ -1,8 +1,8 @@
 // An edit with numbers that somebody typed: made only if the document is in order afterwards.
 
-import { openShopDocument } from '../open-shop.ts';
-import type { Problem } from '../opening/problem.ts';
-import type { Shop } from '../schema/shop-schema.ts';
+import { checkShop, openShopDocument } from '../open-shop.ts';
+import { firstProblems, type Problem } from '../opening/problem.ts';
+import { type Shop, shopSchema } from '../schema/shop-schema.ts';
 import type { ShopEdit } from './change.ts';
 
 /** How an edit ended. */
@@ -11,7 +11,8 @@ export type TriedEdit =
   | { readonly kind: 'refused'; readonly problems: readonly Problem[] };
 
 /**
- * Makes an edit and checks the whole document after it.
+ * Makes an edit and checks the document after it: the shape of what was changed, and what all parts say
+ * of one another.
  *
  * @param shop - a shop in order
  * @param edit - the edit
@@ -20,6 +21,24 @@ export type TriedEdit =
 export function tryEdit(shop: Shop, edit: ShopEdit): TriedEdit {
   const next = edit(shop);
   if (next === shop) return { kind: 'edited', shop };
+  const problems = problemsAfter(shop, next);
+  return problems.length > 0 ? { kind: 'refused', problems } : { kind: 'edited', shop: next };
+}
+
+function problemsAfter(before: Shop, next: Shop): readonly Problem[] {
+  if (keepsShape(before, next)) return firstProblems(checkShop(next));
   const opened = openShopDocument(next);
-  return opened.kind === 'opened' ? { kind: 'edited', shop: next } : opened;
+  return opened.kind === 'opened' ? [] : opened.problems;
+}
+
+/** Whether every part that is not the very one of the shop before has the right shape. */
+function keepsShape(before: Shop, next: Shop): boolean {
+  const { shape } = shopSchema;
+  const isKnown = (key: string): key is keyof Shop => Object.hasOwn(shape, key);
+  const isKept = (key: keyof Shop) =>
+    next[key] === before[key] || shape[key].safeParse(next[key]).success;
+  return (
+    Object.keys(next).every((key) => isKnown(key) && isKept(key)) &&
+    Object.keys(before).every((key) => Object.hasOwn(next, key))
+  );
 }

@@ -14,8 +14,10 @@ import { assumptionsPanelStyles } from './assumptions-panel.styles.ts';
 export class AssumptionsPanel extends LitElement {
   static override styles = [baseStyles, assumptionsPanelStyles];
 
-  readonly #session = new SessionController(this, ({ shop, model, units }) =>
-    assumptions(shop.value, model.value.air, units.value),
+  readonly #session = new SessionController(
+    this,
+    ({ shop, model, units }) => assumptions(shop.value, model.value.air, units.value),
+    'when seen',
   );
 
   protected override render(): TemplateResult {

@@ -11,9 +11,7 @@ export const curvePlotStyles = css`
 
   svg.plot {
     position: absolute;
-    inset: 0;
-    inline-size: 100%;
-    block-size: 100%;
+    inset: 0 auto auto 0;
     overflow: visible;
   }
 

@@ -85,6 +85,8 @@ export class CurvePlot extends LitElement {
         class="plot"
         role="img"
         aria-label=${this.#words(curve)}
+        width=${width}
+        height=${height}
         viewBox="0 0 ${width} ${height}"
       >
         <clipPath id="frame">${frameBox(rule)}</clipPath>

@@ -38,11 +38,15 @@ export class CutListPanel extends LitElement {
   /** Whether the sheet is being laid out. */
   @state() private isPrinting = false;
 
-  readonly #session = new SessionController(this, (session) => ({
-    session,
-    units: session.units.value,
-    list: cutListView(session.shop.value, session.units.value),
-  }));
+  readonly #session = new SessionController(
+    this,
+    (session) => ({
+      session,
+      units: session.units.value,
+      list: cutListView(session.shop.value, session.units.value),
+    }),
+    'when seen',
+  );
 
   protected override render(): TemplateResult {
     const view = this.#session.value;

@@ -7,6 +7,7 @@ import type { DropMotion, DropView } from '../../state/drop-views.ts';
 import '../drop-row/drop-row.ts';
 import type { GateSetView } from '../gate-sets/gate-sets.ts';
 import '../gate-sets/gate-sets.ts';
+import '../steady-box/steady-box.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { dropListStyles } from './drop-list.styles.ts';
 
@@ -42,7 +43,7 @@ export class DropList extends LitElement {
           this.drops,
           (drop) => drop.id,
           (drop, i) =>
-            html`<li><dc-drop-row .drop=${drop} .motion=${this.motions[i]}></dc-drop-row></li>`,
+            html`<li><dc-steady-box><dc-drop-row .drop=${drop} .motion=${this.motions[i]}></dc-drop-row></dc-steady-box></li>`,
         )}
       </ul>`;
   }

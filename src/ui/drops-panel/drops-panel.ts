@@ -28,8 +28,10 @@ export class DropsPanel extends LitElement {
   ];
 
   readonly #session = new SessionController(this, readDrops, { turn: 2 });
-  readonly #motions = new SessionController(this, ({ shownReport }) =>
-    dropMotions(shownReport.value),
+  readonly #motions = new SessionController(
+    this,
+    ({ shownReport }) => dropMotions(shownReport.value),
+    'when seen',
   );
 
   protected override render(): TemplateResult {

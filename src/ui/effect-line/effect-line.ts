@@ -48,16 +48,23 @@ export class EffectLine extends LitElement {
     `,
   ];
 
-  readonly #session = new SessionController(this, (session) => {
-    const shop = session.shop.value;
-    const report = session.report.value;
-    const before = session.former.value?.report;
-    const { air } = session.model.value;
-    return {
-      effect: effectWords({ collector: shop.collector, air, report, before }, session.units.value),
-      sentence: session.sentence.value,
-    };
-  });
+  readonly #session = new SessionController(
+    this,
+    (session) => {
+      const shop = session.shop.value;
+      const report = session.report.value;
+      const before = session.former.value?.report;
+      const { air } = session.model.value;
+      return {
+        effect: effectWords(
+          { collector: shop.collector, air, report, before },
+          session.units.value,
+        ),
+        sentence: session.sentence.value,
+      };
+    },
+    { turn: 5 },
+  );
 
   protected override render(): TemplateResult {
     const words = this.#session.value;

@@ -65,6 +65,8 @@ export class OperatingPlot extends LitElement {
   #ruledFor: readonly unknown[] = [];
   #pointLabel: PointLabel | undefined;
   #moving: MovingPlot | undefined;
+  /** What the labels were placed for. */
+  #placedFor: readonly unknown[] = [];
 
   /** The picture, to be saved. */
   get picture(): SVGSVGElement | null {
@@ -90,6 +92,7 @@ export class OperatingPlot extends LitElement {
           trail: this.trail.map(({ name }) => textSize(name, TRIED_LABEL_SIZE)),
         },
         last: this.#moving?.spots,
+        carried: this.#carries(ruled) ? this.#moving : undefined,
       });
   }
 
@@ -123,6 +126,21 @@ export class OperatingPlot extends LitElement {
         .scale=${scale}
         .readable=${() => this.#readable(ruled, moving)}
       ></dc-plot-reader>`;
+  }
+
+  /**
+   * While the numbers come after the point, labels go along with it. They are placed anew when another
+   * number is written, or when there are other things to name.
+   */
+  #carries(ruled: RuledPlot): boolean {
+    const { numbers, collector, trail, others, point, units } = this;
+    const wanted = [ruled, numbers, collector, units, others.length, point !== undefined];
+    wanted.push(...trail.map(({ name }) => name));
+    const isSame =
+      wanted.length === this.#placedFor.length &&
+      wanted.every((value, i) => value === this.#placedFor[i]);
+    this.#placedFor = wanted;
+    return isSame && numbers !== undefined && this.#moving !== undefined;
   }
 
   #readable(ruled: RuledPlot, moving: MovingPlot): Readable {

@@ -28,7 +28,7 @@ export class PlotPanel extends LitElement {
   ];
 
   readonly #session = new SessionController(this, readPlot, 'when seen');
-  readonly #numbers = new SessionController(this, readPoint, { turn: 1 });
+  readonly #numbers = new SessionController(this, readNumbers, { turn: 1 });
 
   /** The plot's picture, to be saved. */
   get picture(): SVGSVGElement | null | undefined {
@@ -37,15 +37,16 @@ export class PlotPanel extends LitElement {
 
   protected override render(): TemplateResult {
     const view = this.#session.value;
-    if (!view) return html`${nothing}`;
+    const said = this.#numbers.value;
+    if (!view || !said) return html`${nothing}`;
     return html`<dc-operating-plot
-      .label=${view.label}
+      .label=${said.label}
       .units=${view.units}
       .curve=${view.curve}
       .collector=${view.collector}
       .system=${view.system}
       .point=${view.point}
-      .numbers=${this.#numbers.value}
+      .numbers=${said.point}
       .others=${view.others}
       .trail=${view.trail}
       .instead=${view.instead}
@@ -53,8 +54,11 @@ export class PlotPanel extends LitElement {
   }
 }
 
-function readPoint(session: Session) {
-  return session.shownReport.value.operatingPoint ?? undefined;
+function readNumbers(session: Session) {
+  return {
+    label: `Collector curve and duct curve. ${session.sentence.value}`,
+    point: session.shownReport.value.operatingPoint ?? undefined,
+  };
 }
 
 function readPlot(session: Session) {
@@ -63,10 +67,9 @@ function readPlot(session: Session) {
   const shop = session.shop.value;
   const extent = plotExtent(model.curve);
   const travels = travelsOf(shop.drops, session.shownGates.value);
-  const point = readPoint(session);
+  const point = report.operatingPoint ?? undefined;
   const others = report.crossings.filter(({ flow }) => !point || !isSamePlace({ flow }, point));
   return {
-    label: `Collector curve and duct curve. ${session.sentence.value}`,
     units: session.units.value,
     curve: model.curve,
     collector: shop.collector.curve.name,

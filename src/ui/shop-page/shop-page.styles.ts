@@ -55,6 +55,10 @@ export const shopPageStyles = css`
     display: contents;
   }
 
+  .sentence p {
+    margin: 0;
+  }
+
   .sentence {
     grid-area: sentence;
     min-block-size: 5.625rem;
@@ -98,10 +102,14 @@ export const shopPageStyles = css`
   footer {
     display: grid;
     grid-template-columns: minmax(0, 1fr);
-    gap: 24px;
+    gap: 8px;
     margin-block-start: 24px;
     padding-block-start: 20px;
     border-block-start: 1px solid var(--dc-rule);
+  }
+
+  dc-cautions {
+    margin-block-start: 24px;
   }
 
   @media (max-width: 77.4375em) {

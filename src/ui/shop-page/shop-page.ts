@@ -24,6 +24,7 @@ import '../plot-panel/plot-panel.ts';
 import '../run-panel/run-panel.ts';
 import '../run-part/run-part.ts';
 import '../sheet-part/sheet-part.ts';
+import '../steady-box/steady-box.ts';
 import { sessionContext } from '../session-context.ts';
 import { SessionController } from '../session-controller.ts';
 import { ShelfEvent, type ShelfWish } from '../shop-list/shelf-event.ts';
@@ -97,7 +98,9 @@ export class ShopPage extends LitElement {
       >
         <div class="work">
           <div class="stage">
-            <p class="sentence">${unbroken(words.sentence)}</p>
+            <div class="sentence">
+              <dc-steady-box><p>${unbroken(words.sentence)}</p></dc-steady-box>
+            </div>
             <dc-plot-panel></dc-plot-panel>
           </div>
           <dc-plot-foot-panel .picture=${this.#operatingPicture}></dc-plot-foot-panel>

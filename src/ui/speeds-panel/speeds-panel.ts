@@ -18,7 +18,7 @@ import { verdictWord } from '../verdict/verdict-word.ts';
 export class SpeedsPanel extends LitElement {
   static override styles = [baseStyles, buttonStyles, partStyles];
 
-  readonly #session = new SessionController(this, readSpeeds, 'when seen');
+  readonly #session = new SessionController(this, readSpeeds, { turn: 4 });
 
   protected override render(): TemplateResult {
     const read = this.#session.value;

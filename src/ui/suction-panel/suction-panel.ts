@@ -22,7 +22,7 @@ const WORST_OFF = '';
 export class SuctionPanel extends LitElement {
   static override styles = [baseStyles, partStyles, suctionPanelStyles];
 
-  readonly #session = new SessionController(this, readSuction, 'when seen');
+  readonly #session = new SessionController(this, readSuction, { turn: 3 });
 
   protected override render(): TemplateResult {
     const read = this.#session.value;

@@ -70,6 +70,44 @@ describe.each(sizes)('the plot at $width by $height', (size) => {
   });
 });
 
+describe('labels that are carried along', () => {
+  const ruled = ruledPlot(sampleCurve, 'us', sizes[0]!);
+  const before = movingPlot(ruled, parts(9000));
+  const after = movingPlot(ruled, { ...parts(9020), carried: before });
+
+  it('keep their size and their place as seen from the point', () => {
+    const corner = ({ point, labels }: typeof before) => ({
+      x: labels.point!.left - point!.x,
+      y: labels.point!.top - point!.y,
+    });
+    expect(after.point).not.toEqual(before.point);
+    expect(corner(after).x).toBeCloseTo(corner(before).x, 9);
+    expect(corner(after).y).toBeCloseTo(corner(before).y, 9);
+  });
+
+  it('stand beside their line where a fresh search would leave them', () => {
+    const anew = movingPlot(ruled, { ...parts(9020), last: before.spots });
+    expect(anew.spots).toEqual(before.spots);
+    const { system } = anew.labels;
+    for (const side of ['left', 'top', 'right', 'bottom'] as const) {
+      expect(after.labels.system![side]).toBeCloseTo(system![side], 9);
+    }
+    expect(after.labels.collector).toEqual(anew.labels.collector);
+    expect(after.labels.trail).toEqual(before.labels.trail);
+  });
+
+  it('are none where the ducts have no curve in view and nothing balances', () => {
+    const none = movingPlot(ruled, {
+      ...parts(9020),
+      system: [],
+      point: undefined,
+      carried: before,
+    });
+    expect(none.labels.point).toBeUndefined();
+    expect(none.system).toBe('');
+  });
+});
+
 describe('the moving part', () => {
   it('draws no system curve and no numbers where nothing balances', () => {
     const ruled = ruledPlot(sampleCurve, 'metric', sizes[0]!);
