@@ -39,6 +39,13 @@ export class SizeController implements ReactiveController {
     cancelAnimationFrame(this.#frame);
   }
 
+  /** Takes the size that the host has now, without waiting for a frame. */
+  measure(): void {
+    const { width, height } = this.#host.getBoundingClientRect();
+    this.#size = { width, height };
+    this.#take();
+  }
+
   #take(): void {
     const scale = textScale();
     const width = this.#size.width / scale;

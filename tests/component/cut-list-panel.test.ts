@@ -3,7 +3,7 @@ import { page, userEvent } from 'vitest/browser';
 import { Session } from '../../src/state/session.ts';
 import '../../src/ui/cut-list-panel/cut-list-panel.ts';
 import { demoShop } from '../unit/state/demo-shop.ts';
-import { button, drawn, expect, expectAccessible, text } from './harness.ts';
+import { button, drawn, expect, expectAccessible, heard, text } from './harness.ts';
 import { placeUnder } from './with-session.ts';
 
 const place = async (units: 'us' | 'metric' = 'us') => {
@@ -89,8 +89,10 @@ describe('the part with the cut list', () => {
     await expect.element(cut()).toHaveTextContent(/2\.40.m jointer drop \+ 0\.60.m floor sweep/);
   });
 
-  it('has a button that prints', async () => {
-    await place();
-    await expect.element(button('Print the sheet')).toBeEnabled();
+  it('has a button that asks for the sheet to be printed', async () => {
+    const { panel } = await place();
+    const asked = heard(panel, 'dc-print');
+    await button('Print the sheet').click();
+    expect(asked).toHaveLength(1);
   });
 });

@@ -3,7 +3,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { launchChromium } from '../setup/launch-chromium.ts';
-import { pressPrint } from '../setup/sheet-steps.ts';
+import { pressPrint, untilSheetLoaded } from '../setup/sheet-steps.ts';
 import { watchPage } from '../setup/watch-page.ts';
 
 const address = inject('pageAddress');
@@ -88,10 +88,53 @@ describe('printing the sheet', () => {
     await page.context().close();
   });
 
-  it('makes a file of pages from the page itself too, where nobody pressed the button', async () => {
+  it('prints the sheet by the browser’s own command too, where nobody pressed the button', async () => {
     const { page, complaints } = await visit();
+    await untilSheetLoaded(page);
     const file = await page.pdf({ format: 'A4' });
     expect(file.subarray(0, 5).toString()).toBe('%PDF-');
+    await page.emulateMedia({ media: 'print' });
+    expect(await onPaper(page)).toEqual(['dc-shop-sheet']);
+    await page.emulateMedia({ media: 'screen' });
+    expect(await onPaper(page)).toEqual(['dc-shop-desk']);
+    await page.keyboard.press('Shift');
+    expect(await page.locator('dc-shop-sheet').count()).toBe(0);
+    expect(await page.title()).toBe('Dropcurve');
+    expect(complaints).toEqual([]);
+    await page.context().close();
+  });
+
+  it('has the sheet drawn before the browser goes on to print, and one of it, however often', async () => {
+    const { page } = await visit();
+    await untilSheetLoaded(page);
+    // Inside one turn of the page, in which no frame is drawn and no promise is kept.
+    const [parts, sheets] = await page.evaluate(() => {
+      dispatchEvent(new Event('beforeprint'));
+      dispatchEvent(new Event('beforeprint'));
+      const laid = [...document.querySelectorAll('dc-shop-sheet')];
+      const within = (name: string, what: string) =>
+        laid[0]?.shadowRoot?.querySelector(name)?.shadowRoot?.querySelectorAll(what).length ?? 0;
+      return [
+        {
+          ducts: within('dc-run-drawing', 'svg.run path') > 28,
+          point: within('dc-operating-plot', 'svg.plot circle.point'),
+          cautions: within('dc-cautions', 'li'),
+        },
+        laid.length,
+      ];
+    });
+    expect(parts).toEqual({ ducts: true, point: 1, cautions: 6 });
+    expect(sheets).toBe(1);
+    await page.context().close();
+  });
+
+  it('prints what is shown where no shop is: the list of shops', async () => {
+    const { page, complaints } = await visit();
+    await untilSheetLoaded(page);
+    await page.getByRole('button', { name: 'Shops', exact: true }).click();
+    await page.getByRole('heading', { name: 'Shops' }).first().waitFor();
+    await page.pdf({ format: 'A4' });
+    await page.emulateMedia({ media: 'print' });
     expect(await onPaper(page)).toEqual(['dc-shop-desk']);
     expect(complaints).toEqual([]);
     await page.context().close();

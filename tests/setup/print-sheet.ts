@@ -1,5 +1,5 @@
-// `npm run print-sheet`: builds the page, prints the sheets of the demo and of a shop of forty drops to
-// PDF on A4 and Letter, and draws every page of them in the greys of a printer without colours, all in
+// `npm run print-sheet`: builds the page, prints the sheets of the demo, of a shop of three drops and of
+// one of forty by the browser's own command to PDF on A4 and Letter, and draws every page of them in the greys of a printer without colours, all in
 // screenshots/sheets/. Needs pdftoppm, of poppler-utils, for the pictures.
 import { spawnSync } from 'node:child_process';
 import { mkdirSync, readdirSync, rmSync } from 'node:fs';
@@ -10,13 +10,14 @@ import { demoShop } from '../unit/state/demo-shop.ts';
 import { branchedShop } from './branched-shop.ts';
 import { launchChromium } from './launch-chromium.ts';
 import { servePage } from './serve-page.ts';
-import { pressPrint, openShopFile } from './sheet-steps.ts';
+import { openShopFile, untilSheetLoaded } from './sheet-steps.ts';
 import { repository } from './source-files.ts';
 
 const folder = join(repository, 'screenshots', 'sheets');
 const papers = ['A4', 'Letter'] as const;
 /** Dots to the inch. */
 const DENSITY = 80;
+const STRAIGHT = { kind: 'momentum', angle: 0 } as const;
 
 const priced: Shop = {
   ...demoShop(),
@@ -34,7 +35,22 @@ const forty: Shop = {
   ...branchedShop(5, 8),
   gateSets: [{ id: 'first', name: 'The first line', open: ['drop-1-1', 'drop-1-2'] }],
 };
+/** What a small shop keeps of the demo: a saw with its guard, and a planer at the end of the main. */
+const KEPT = ['main-1', 'main-2', 'main-3', 'saw-guard', 'saw-guard-hose', 'table-saw', 'planer'];
+const three: Shop = {
+  ...demoShop(),
+  name: 'Shed of three machines',
+  note: 'Invented, as all its figures are.',
+  sections: demoShop()
+    .sections.filter(({ id }) => KEPT.includes(id))
+    .map((each) => (each.id === 'planer' ? { ...each, into: 'main-3', join: STRAIGHT } : each)),
+  drops: demoShop()
+    .drops.filter(({ id }) => ['table-saw', 'blade-guard', 'planer'].includes(id))
+    .map((each) => (each.id === 'planer' ? { ...each, into: 'planer' } : each)),
+  gateSets: [],
+};
 const sheets = [
+  { name: 'three-us', shop: three, locale: 'en-US' },
   { name: 'demo-us', shop: undefined, locale: 'en-US' },
   { name: 'priced-metric', shop: priced, locale: 'de-DE' },
   { name: 'forty-us', shop: forty, locale: 'en-US' },
@@ -69,7 +85,7 @@ const browser = await launchChromium();
 try {
   for (const sheet of sheets) {
     const page = await visit(browser, sheet);
-    await pressPrint(page);
+    await untilSheetLoaded(page);
     for (const format of papers) {
       const file = `${sheet.name}-${format}.pdf`;
       await page.pdf({ path: join(folder, file), preferCSSPageSize: false, format });

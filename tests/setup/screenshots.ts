@@ -1,5 +1,5 @@
-// `npm run screenshots`: pictures of every view of the built page in three sizes, light and dark, and as
-// it is printed; then one sheet for each view with its pictures side by side. All in screenshots/.
+// `npm run screenshots`: pictures of every view of the built page in three sizes, light and dark,
+// and one sheet for each view with its pictures side by side. All in screenshots/.
 // With names of views behind it, only those: `npm run screenshots -- first shops`.
 import { mkdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
@@ -16,14 +16,6 @@ const sizes = [
   { width: 390, height: 844 },
 ] as const;
 const schemes = ['light', 'dark'] as const;
-/** Paper with a margin of 12 mm all around; widths in px of the page, 96 to the inch. */
-const papers = [
-  { format: 'A4', width: 703 },
-  { format: 'Letter', width: 725 },
-] as const;
-const MARGIN = '12mm';
-/** Views that are printed: the page with everything folded, and with tables and parts unfolded. */
-const printed = ['first', 'all-shut', 'figures', 'tried', 'run-wye', 'collector', 'assumptions'];
 
 interface Picture {
   readonly name: string;
@@ -73,27 +65,7 @@ async function takeView(browser: Browser, view: PageView): Promise<void> {
       await page.close();
     }
   }
-  if (printed.includes(view.name)) await print(browser, view);
   await sheet(browser, view.name, pictures);
-}
-
-/** As a file of pages, and as one long picture in the greys of a printer without colours. */
-async function print(browser: Browser, view: PageView): Promise<void> {
-  for (const { format, width } of papers) {
-    const page = await visit(browser, view, { width: 1440, height: 900, scheme: 'light' });
-    const name = `${view.name}-print-${format}`;
-    await page.pdf({
-      path: join(folder, `${name}.pdf`),
-      format,
-      margin: { top: MARGIN, bottom: MARGIN, left: MARGIN, right: MARGIN },
-    });
-    await page.emulateMedia({ media: 'print' });
-    await page.setViewportSize({ width, height: 1000 });
-    await page.waitForTimeout(300);
-    await page.evaluate(() => document.documentElement.style.setProperty('filter', 'grayscale(1)'));
-    await take(page, name, 'whole');
-    await page.close();
-  }
 }
 
 /** Pictures side by side at a third of their size. */

@@ -21,6 +21,17 @@ export async function pressPrint(page: Page): Promise<void> {
   await page.locator('html[data-asked="1"]').waitFor();
 }
 
+/** Waits for the sheet, which is loaded once the page has come to rest; then the page is as it was. */
+export async function untilSheetLoaded(page: Page): Promise<void> {
+  await page.waitForFunction(
+    () => dispatchEvent(new Event('beforeprint')) && document.querySelector('dc-shop-sheet'),
+    undefined,
+    { polling: 200 },
+  );
+  await page.keyboard.press('Shift');
+  await page.waitForFunction(() => !document.querySelector('dc-shop-sheet'));
+}
+
 /** Opens a shop from a file of its own. */
 export async function openShopFile(page: Page, shop: Shop): Promise<void> {
   await page.getByRole('button', { name: 'Shops', exact: true }).click();

@@ -44,6 +44,11 @@ export class Cautions extends LitElement {
     `,
   ];
 
+  /** Draws without waiting for its turn. */
+  drawAtOnce(): void {
+    this.performUpdate();
+  }
+
   protected override render(): TemplateResult {
     return html`<h2>Before you build on these numbers</h2>
       <ul>

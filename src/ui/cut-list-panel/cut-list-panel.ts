@@ -1,8 +1,8 @@
 // What the shop is bought and cut from, with what it costs as far as prices are typed, and the command
-// that prints the whole sheet.
+// that asks for the whole sheet to be printed.
 
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
-import { customElement, state } from 'lit/decorators.js';
+import { customElement } from 'lit/decorators.js';
 import { setCurrency, setStockLength } from '../../shop/edits/edit-purchase.ts';
 import { CUT_LIST_COLUMNS, cutListRows } from '../../state/cut-list/cut-list-table.ts';
 import {
@@ -26,17 +26,18 @@ import '../table-out/table-out.ts';
 import { currencyChoices } from './currency-choices.ts';
 import { cutListPanelStyles } from './cut-list-panel.styles.ts';
 import { itemGroup } from './item-group.ts';
+import { PrintEvent } from './print-event.ts';
 
 /** What the document allows of a length of stock [m]. */
 const STOCK_LIMITS = { low: 0.3, high: 30 } as const;
 
-/** @element dc-cut-list-panel */
+/**
+ * @element dc-cut-list-panel
+ * @fires dc-print - the sheet is to be printed
+ */
 @customElement('dc-cut-list-panel')
 export class CutListPanel extends LitElement {
   static override styles = [baseStyles, buttonStyles, panelFormStyles, cutListPanelStyles];
-
-  /** Whether the sheet is being laid out. */
-  @state() private isPrinting = false;
 
   readonly #session = new SessionController(
     this,
@@ -60,8 +61,7 @@ export class CutListPanel extends LitElement {
         <button
           type="button"
           class="print"
-          aria-disabled=${this.isPrinting ? 'true' : 'false'}
-          @click=${() => void this.#print(session)}
+          @click=${() => this.dispatchEvent(new PrintEvent())}
         >
           <span>Print the sheet</span>
         </button>
@@ -92,18 +92,6 @@ export class CutListPanel extends LitElement {
         <h3>How to cut the pipe</h3>
         ${list.plans.map(plan)}
       </div>`;
-  }
-
-  /** The sheet is loaded when it is wanted. */
-  async #print(session: Session): Promise<void> {
-    if (this.isPrinting) return;
-    this.isPrinting = true;
-    try {
-      const { printSheet } = await import('../shop-sheet/print-sheet.ts');
-      await printSheet(session, new Date());
-    } finally {
-      this.isPrinting = false;
-    }
   }
 }
 

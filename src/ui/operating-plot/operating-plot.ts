@@ -73,6 +73,13 @@ export class OperatingPlot extends LitElement {
     return this.renderRoot.querySelector<SVGSVGElement>('svg.plot');
   }
 
+  /** Draws by the size that it has now, without waiting for a frame. */
+  drawAtOnce(): void {
+    this.#size.measure();
+    this.requestUpdate();
+    this.performUpdate();
+  }
+
   protected override willUpdate(): void {
     this.#rule();
     const ruled = this.#ruled;

@@ -69,6 +69,13 @@ export class RunDrawing extends LitElement {
     return this.renderRoot.querySelector<SVGSVGElement>('svg.run');
   }
 
+  /** Draws by the size that it has now, without waiting for a frame. */
+  drawAtOnce(): void {
+    this.#size.measure();
+    this.requestUpdate();
+    this.performUpdate();
+  }
+
   protected override willUpdate(): void {
     const { width, height } = this.#size;
     const { sections } = this;

@@ -35,6 +35,8 @@ import '../unit-switch/unit-switch.ts';
 import type { UnitsEvent } from '../unit-switch/units-event.ts';
 import { GateMotion } from './gate-motion.ts';
 import { loadParts } from './load-parts.ts';
+import { SheetOnPaper } from './sheet-on-paper.ts';
+import { whenIdle } from './when-idle.ts';
 import { shopPageStyles } from './shop-page.styles.ts';
 
 /** @element dc-shop-page */
@@ -56,6 +58,7 @@ export class ShopPage extends LitElement {
     }),
     'to be read',
   );
+  readonly #paper = new SheetOnPaper(this, () => this.session);
   #motion: GateMotion | undefined;
 
   override disconnectedCallback(): void {
@@ -64,7 +67,7 @@ export class ShopPage extends LitElement {
   }
 
   protected override firstUpdated(): void {
-    void loadParts();
+    void loadParts().then(() => whenIdle(() => void this.#paper.load()));
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
@@ -117,7 +120,7 @@ export class ShopPage extends LitElement {
         <dc-run-part></dc-run-part>
         <dc-collector-part></dc-collector-part>
         <dc-conditions-part></dc-conditions-part>
-        <dc-sheet-part></dc-sheet-part>
+        <dc-sheet-part @dc-print=${() => void this.#paper.print()}></dc-sheet-part>
         <dc-assumptions-panel></dc-assumptions-panel>
         <dc-cautions></dc-cautions>
       </footer>

@@ -4,8 +4,11 @@
 
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import type { Cautions } from '../cautions/cautions.ts';
 import '../cautions/cautions.ts';
+import type { OperatingPlot } from '../operating-plot/operating-plot.ts';
 import '../operating-plot/operating-plot.ts';
+import type { RunDrawing } from '../run-drawing/run-drawing.ts';
 import '../run-drawing/run-drawing.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import type { Sheet } from './read-sheet.ts';
@@ -31,6 +34,15 @@ export class ShopSheet extends LitElement {
     const plot = this.renderRoot.querySelector('dc-operating-plot');
     const drawing = this.renderRoot.querySelector('dc-run-drawing');
     return Boolean(plot?.picture && drawing?.picture);
+  }
+
+  /** Draws the whole sheet, plot and drawing too, before it returns. */
+  drawAtOnce(): void {
+    this.performUpdate();
+    const parts = this.renderRoot.querySelectorAll<Cautions | OperatingPlot | RunDrawing>(
+      'dc-cautions, dc-operating-plot, dc-run-drawing',
+    );
+    for (const part of parts) part.drawAtOnce();
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
