@@ -22,7 +22,7 @@ export type Promptness = 'at once' | 'when seen' | 'to be read' | { readonly tur
 const TURNS = 6;
 /** A sentence has the last turn of every second round. */
 const READING = { every: 2 * TURNS, at: TURNS - 1 };
-/** How long gates must stand still before panels out of sight follow [ms]. */
+/** How long gates and document must stand still before panels out of sight follow [ms]. */
 const REST = 200;
 /** A panel so near to the window counts as seen. */
 const NEAR = '80px';
@@ -84,11 +84,11 @@ export class SessionController<T> implements ReactiveController {
     this.#stop = follow(
       () => {
         // What is not read is not followed: out of sight this sleeps after a change; between turns
-        // it hears of the next move of a gate.
+        // it hears of the next one.
         const reads = isFirst || (this.#isSeen && this.#isTurn());
         isFirst = false;
         if (reads) return { value: this.#read(session) };
-        if (this.#isSeen) void session.shownGates.value;
+        if (this.#isSeen) hearOf(session);
         return undefined;
       },
       (taken) => {
@@ -132,15 +132,21 @@ export class SessionController<T> implements ReactiveController {
     if (this.#missed) this.follow(this.#missed);
   };
 
-  /** Follows again as soon as the gates have stood still for a while. */
+  /** Follows again as soon as gates and document have stood still for a while. */
   #awaitRest(session: Session): void {
     clearTimeout(this.#timer);
-    const gates = session.shownGates.peek();
+    const [gates, shop] = [session.shownGates.peek(), session.shop.peek()];
     this.#timer = setTimeout(() => {
-      if (session.shownGates.peek() === gates) this.follow(session);
+      const isStill = session.shownGates.peek() === gates && session.shop.peek() === shop;
+      if (isStill) this.follow(session);
       else this.#awaitRest(session);
     }, REST);
   }
+}
+
+/** Reads what all else follows from, and computes nothing. */
+function hearOf({ shownGates, shop, selection, units }: Session): void {
+  void [shownGates.value, shop.value, selection.value, units.value];
 }
 
 function turnOf(

@@ -12,8 +12,10 @@ import { baseStyles } from '../styles/base.styles.ts';
 export class ConditionsPart extends LitElement {
   static override styles = baseStyles;
 
-  readonly #figures = new SessionController(this, ({ shop, units }) =>
-    conditionsFigures(shop.value, units.value),
+  readonly #figures = new SessionController(
+    this,
+    ({ shop, units }) => conditionsFigures(shop.value, units.value),
+    { turn: 2 },
   );
 
   protected override render(): TemplateResult {

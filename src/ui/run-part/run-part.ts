@@ -13,8 +13,10 @@ import { baseStyles } from '../styles/base.styles.ts';
 export class RunPart extends LitElement {
   static override styles = baseStyles;
 
-  readonly #summary = new SessionController(this, ({ shop, units }) =>
-    runSummary(shop.value, units.value),
+  readonly #summary = new SessionController(
+    this,
+    ({ shop, units }) => runSummary(shop.value, units.value),
+    { turn: 2 },
   );
 
   protected override render(): TemplateResult {
