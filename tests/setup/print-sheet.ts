@@ -5,6 +5,7 @@ import { spawnSync } from 'node:child_process';
 import { mkdirSync, readdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
+import type { Section } from '../../src/shop/schema/section-schema.ts';
 import type { Shop } from '../../src/shop/schema/shop-schema.ts';
 import { demoShop } from '../unit/state/demo-shop.ts';
 import { branchedShop } from './branched-shop.ts';
@@ -17,7 +18,6 @@ const folder = join(repository, 'screenshots', 'sheets');
 const papers = ['A4', 'Letter'] as const;
 /** Dots to the inch. */
 const DENSITY = 80;
-const STRAIGHT = { kind: 'momentum', angle: 0 } as const;
 
 const priced: Shop = {
   ...demoShop(),
@@ -36,14 +36,22 @@ const forty: Shop = {
   gateSets: [{ id: 'first', name: 'The first line', open: ['drop-1-1', 'drop-1-2'] }],
 };
 /** What a small shop keeps of the demo: a saw with its guard, and a planer at the end of the main. */
-const KEPT = ['main-1', 'main-2', 'main-3', 'saw-guard', 'saw-guard-hose', 'table-saw', 'planer'];
+const KEPT = ['main-2', 'main-3', 'saw-guard', 'saw-guard-hose', 'table-saw', 'planer'];
+const PLACES: Readonly<Record<string, Partial<Section>>> = {
+  'main-2': { into: 'collector' },
+  planer: { into: 'main-3', join: { kind: 'momentum', angle: 0 } },
+};
 const three: Shop = {
   ...demoShop(),
   name: 'Shed of three machines',
   note: 'Invented, as all its figures are.',
   sections: demoShop()
     .sections.filter(({ id }) => KEPT.includes(id))
-    .map((each) => (each.id === 'planer' ? { ...each, into: 'main-3', join: STRAIGHT } : each)),
+    .map(({ join, ...each }) => ({
+      ...each,
+      ...(join === undefined || each.id === 'main-2' ? {} : { join }),
+      ...PLACES[each.id],
+    })),
   drops: demoShop()
     .drops.filter(({ id }) => ['table-saw', 'blade-guard', 'planer'].includes(id))
     .map((each) => (each.id === 'planer' ? { ...each, into: 'planer' } : each)),

@@ -4,6 +4,7 @@ import type { Fitting } from '../schema/fitting-schema.ts';
 import type { Shop } from '../schema/shop-schema.ts';
 import { type Counted, countAlike } from './counted.ts';
 import { pipeKey, type StockPipe, stockPipe } from './stock-pipe.ts';
+import { widestFirst } from './widest-first.ts';
 
 /** Fittings that are alike. */
 export interface FittingLine extends Counted {
@@ -26,7 +27,7 @@ const NAME_IN_KEY = 120;
  * The fittings of a shop.
  *
  * @param shop - a shop in order
- * @returns a line for each kind, angle, radius, pipe and size
+ * @returns a line for each kind, angle, radius, pipe and size, by pipe, the widest first
  */
 export function fittingLines({ sections }: Pick<Shop, 'sections'>): FittingLine[] {
   const all = sections.flatMap((section) => {
@@ -40,14 +41,14 @@ export function fittingLines({ sections }: Pick<Shop, 'sections'>): FittingLine[
       }),
     );
   });
-  return countAlike(all);
+  return widestFirst(countAlike(all), ({ pipe }) => pipe);
 }
 
 /**
  * The gates of a shop, each in the size of the pipe or hose that its drop feeds.
  *
  * @param shop - a shop in order
- * @returns a line for each size
+ * @returns a line for each size, the widest first
  */
 export function gateLines({ sections, drops }: Pick<Shop, 'sections' | 'drops'>): GateLine[] {
   const all = drops.flatMap(({ gate, into }): GateLine[] => {
@@ -56,7 +57,7 @@ export function gateLines({ sections, drops }: Pick<Shop, 'sections' | 'drops'>)
     const pipe = stockPipe(section.pipe);
     return [{ key: `gate-${pipe.size}`, amount: 1, pipe }];
   });
-  return countAlike(all);
+  return countAlike(all).toSorted((a, b) => b.pipe.diameter - a.pipe.diameter);
 }
 
 function shapeKey(fitting: Fitting): string {

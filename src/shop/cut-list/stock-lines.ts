@@ -3,6 +3,7 @@
 import type { Section } from '../schema/section-schema.ts';
 import { packStock, type Piece, stockCount, type StockUse } from './pack-stock.ts';
 import { pipeKey, type StockPipe, stockPipe } from './stock-pipe.ts';
+import { widestFirst } from './widest-first.ts';
 
 /** One kind of pipe in one size. */
 export interface PipeLine {
@@ -79,23 +80,18 @@ export function hoseLines(sections: readonly Section[]): HoseLine[] {
   });
 }
 
-/** Sections of the same pipe, families in the order of the document. A section of no length is none. */
+/** Sections of the same pipe, kinds in the order of the document. A section of no length is none. */
 function bundles(sections: readonly Section[], kind: StockPipe['kind']): Bundle[] {
   const alike = new Map<string, { pipe: StockPipe; sections: Section[] }>();
-  const families: string[] = [];
   for (const section of sections) {
     const pipe = stockPipe(section.pipe);
     if (pipe.kind !== kind || section.length === 0) continue;
-    if (!families.includes(pipe.family)) families.push(pipe.family);
     const key = pipeKey(pipe);
     const met = alike.get(key);
     if (met) met.sections.push(section);
     else alike.set(key, { pipe, sections: [section] });
   }
-  const place = ({ pipe }: Bundle) => families.indexOf(pipe.family);
-  return [...alike.values()].toSorted(
-    (a, b) => place(a) - place(b) || b.pipe.diameter - a.pipe.diameter,
-  );
+  return widestFirst([...alike.values()], ({ pipe }) => pipe);
 }
 
 function total(pieces: readonly Piece[]): number {

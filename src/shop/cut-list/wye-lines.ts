@@ -6,6 +6,7 @@ import type { SectionTree } from '../section-tree.ts';
 import { inletsOf } from '../straight-run.ts';
 import { type Counted, countAlike } from './counted.ts';
 import { type StockPipe, stockPipe } from './stock-pipe.ts';
+import { widestFirst } from './widest-first.ts';
 
 /** An end of a wye where a branch comes in. */
 export interface WyeBranch {
@@ -28,7 +29,7 @@ export interface WyeLine extends Counted {
  *
  * @param shop - a shop in order
  * @param tree - its tree
- * @returns a line for each combination of sizes and angles
+ * @returns a line for each combination of sizes and angles, kind by kind, the widest first
  */
 export function wyeLines({ sections }: Pick<Shop, 'sections'>, tree: SectionTree): WyeLine[] {
   const all = sections.flatMap((section, at): WyeLine[] => {
@@ -47,7 +48,7 @@ export function wyeLines({ sections }: Pick<Shop, 'sections'>, tree: SectionTree
     const key = `wye-${into.family}-${into.size}-${straight?.size ?? 'none'}-${ends.join('-')}`;
     return [{ key, amount: 1, into, straight, branches }];
   });
-  return countAlike(all);
+  return widestFirst(countAlike(all), ({ into }) => into);
 }
 
 function angleOf(join: SectionJoin | undefined): number | undefined {

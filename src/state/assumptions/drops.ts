@@ -4,6 +4,7 @@ import carrying from '../../../shared/carrying-ranges.json' with { type: 'json' 
 import { USUAL_LEAK } from '../../duct/blast-gate.ts';
 import { findHood } from '../../duct/hood.ts';
 import { provenanceOf } from '../../duct/provenance.ts';
+import { listed } from '../../shop/listed.ts';
 import { findMachine } from '../../shop/machine-flow.ts';
 import type { Drop } from '../../shop/schema/drop-schema.ts';
 import type { Shop } from '../../shop/schema/shop-schema.ts';
@@ -21,8 +22,8 @@ import { LEAK_SOURCE } from './known-sources.ts';
  */
 export function assumedHoods(drops: readonly Drop[], system: UnitSystem): Assumption[] {
   const show = (quantity: Quantity, si: number) => formatQuantity(quantity, system, si).text;
-  const hoods = drops.map(({ name, hood }) => {
-    if (hood.kind === 'coefficient') return entered(`Hood of ${name}`, `K ${hood.coefficient}`);
+  const hoods = drops.map(({ hood, name }) => {
+    if (hood.kind === 'coefficient') return sameHoods(drops, hood.coefficient);
     if (hood.kind === 'measured') {
       const reading = `${show('pressure', hood.suction)} at ${show('velocity', hood.velocity)}`;
       return entered(`Hood of ${name}, measured`, reading);
@@ -46,6 +47,16 @@ export function assumedHoods(drops: readonly Drop[], system: UnitSystem): Assump
       status: 'from memory, unverified',
     }),
   ];
+}
+
+/** All hoods of one coefficient in one row. */
+function sameHoods(drops: readonly Drop[], coefficient: number): Assumption {
+  const names = drops.flatMap(({ name, hood }) =>
+    hood.kind === 'coefficient' && hood.coefficient === coefficient ? [name] : [],
+  );
+  const isAll = names.length > 1 && names.length === drops.length;
+  const what = names.length === 1 ? `Hood of ${names[0]}` : `Hoods of ${listed(names)}`;
+  return entered(isAll ? 'Every hood' : what, `K ${coefficient}`);
 }
 
 /**

@@ -6,8 +6,9 @@
 import { findPipe } from '../../duct/catalogue.ts';
 import type { Fitting } from '../../shop/schema/fitting-schema.ts';
 import type { Section } from '../../shop/schema/section-schema.ts';
+import { listed } from '../../shop/listed.ts';
 import { formatQuantity } from '../../units/format.ts';
-import type { Quantity, UnitSystem } from '../../units/quantity.ts';
+import { type Quantity, unitLabel, type UnitSystem } from '../../units/quantity.ts';
 import { type Assumption, eachOnce, entered, sourced } from './assumption.ts';
 import { fittingName, fittingSource, formulaSource, goredRow } from './fitting-source.ts';
 import { HOSE_SOURCE, WYE_SOURCE } from './known-sources.ts';
@@ -25,21 +26,41 @@ export function assumedPipes(sections: readonly Section[], system: UnitSystem): 
       citation: 'C. F. Colebrook, J. Inst. Civil Engrs 11, 133–156, 1939',
       status: 'verified',
     }),
-    ...eachOnce(sections.flatMap((section) => pipeRows(section, system))),
+    ...eachOnce(
+      sections.flatMap((section) =>
+        section.pipe.kind === 'custom'
+          ? [ownPipes(sections, section.pipe.roughness, system)]
+          : pipeRows(section.pipe, section.compression ?? 0, system),
+      ),
+    ),
   ];
 }
 
-function pipeRows({ pipe, compression = 0 }: Section, system: UnitSystem): Assumption[] {
+/** All sizes of the maker's own pipe of one wall in one row, the widest first. */
+function ownPipes(sections: readonly Section[], roughness: number, system: UnitSystem): Assumption {
+  const diameters = sections.flatMap(({ pipe }) =>
+    pipe.kind === 'custom' && pipe.roughness === roughness ? [pipe.diameter] : [],
+  );
+  const sizes = diameters
+    .toSorted((a, b) => b - a)
+    .map((diameter) => formatQuantity('diameter', system, diameter).number);
+  const unit = unitLabel('diameter', system);
+  const rough = formatQuantity('roughness', system, roughness).text;
+  return entered(
+    `Pipe of your own, rough by ${rough}`,
+    `${listed([...new Set(sizes)])}\u2009${unit} inside`,
+  );
+}
+
+function pipeRows(
+  pipe: Extract<Section['pipe'], { readonly kind: 'catalogue' }>,
+  compression: number,
+  system: UnitSystem,
+): Assumption[] {
   const show = (quantity: Quantity, si: number) => formatQuantity(quantity, system, si).text;
-  if (pipe.kind === 'custom') {
-    const size = show('diameter', pipe.diameter);
-    return [
-      entered('Pipe of your own', `${size} inside, rough by ${show('roughness', pipe.roughness)}`),
-    ];
-  }
   const found = findPipe(pipe.family, pipe.size);
   if (!found) return [];
-  const rough = `Roughness of ${found.name.split(',')[0]?.toLowerCase()}`;
+  const rough = `Roughness of ${inSentence(found.name.split(',')[0] ?? '')}`;
   const rows = [
     sourced(found.name, `${show('diameter', found.diameter)} inside`, found.diameterSource),
     pipe.roughness === undefined
@@ -56,6 +77,11 @@ function pipeRows({ pipe, compression = 0 }: Section, system: UnitSystem): Assum
     );
   }
   return rows;
+}
+
+/** A name in the midst of a sentence: small, unless it begins with letters that stand for words. */
+function inSentence(name: string): string {
+  return /^[A-Z]{2}/.test(name) ? name : name.charAt(0).toLowerCase() + name.slice(1);
 }
 
 /**

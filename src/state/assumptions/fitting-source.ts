@@ -17,7 +17,10 @@ const UNKNOWN: Provenance = { citation: '', status: 'from memory, unverified' };
 export function fittingName(fitting: Fitting): string {
   if (fitting.kind === 'bend') return `Smooth bend, radius ${fitting.radius} × diameter`;
   if (fitting.kind === 'mitre') return 'Mitred bend';
-  if (fitting.kind === 'plain') return fitting.name ?? 'Fitting by its K';
+  if (fitting.kind === 'plain') {
+    const { name = 'Fitting by its K' } = fitting;
+    return name.charAt(0).toUpperCase() + name.slice(1);
+  }
   return `Elbow of ${fitting.pieces} pieces, radius ${fitting.radius} × diameter`;
 }
 

@@ -83,7 +83,7 @@ export const shopSheetStyles = css`
 
   dc-operating-plot {
     inline-size: 700px;
-    block-size: 320px;
+    block-size: 300px;
   }
 
   table {
@@ -168,11 +168,11 @@ export const shopSheetStyles = css`
     break-inside: avoid;
   }
 
-  tbody tr:nth-child(-n + 3) {
+  tbody tr:nth-child(-n + 3):not(:last-child) {
     break-after: avoid;
   }
 
-  tbody tr:nth-last-child(-n + 3) {
+  tbody tr:nth-last-child(-n + 3):not(:first-child) {
     break-before: avoid;
   }
 
@@ -193,7 +193,7 @@ export const shopSheetStyles = css`
   }
 
   .cuts .what {
-    inline-size: 53%;
+    inline-size: 60%;
   }
 
   .cuts.priced .what {
@@ -216,12 +216,17 @@ export const shopSheetStyles = css`
     inline-size: 13%;
   }
 
+  .assumed {
+    font-size: 8.5pt;
+    line-height: 11.5pt;
+  }
+
   .assumed .what {
-    inline-size: 28%;
+    inline-size: 29%;
   }
 
   .assumed .figure-column {
-    inline-size: 22%;
+    inline-size: 20%;
   }
 
   b {
@@ -235,8 +240,10 @@ export const shopSheetStyles = css`
 
   dc-cautions {
     margin-block-start: 16pt;
-    padding-block-start: 8pt;
-    border-block-start: 1.5pt solid #000;
+    padding-block: 8pt 3pt;
+    border-block: 1.5pt solid #000;
+    font-size: 9pt;
+    line-height: 12.5pt;
     break-inside: avoid;
   }
 

@@ -1,5 +1,5 @@
-// The whole shop on paper: what it does now, the drawing, the plot, every drop and set, what to buy and
-// how to cut it, what was assumed, and the cautions. Its width is that of the printed part of both A4
+// The whole shop on paper: what it does now, the drawing, the plot, every drop and set, the cautions,
+// what to buy and how to cut it, and what was assumed. Its width is that of the printed part of both A4
 // and Letter, so that drawing and plot are laid out before they are printed.
 
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
@@ -84,8 +84,9 @@ export class ShopSheet extends LitElement {
         ></dc-operating-plot>
       </section>
       ${note === undefined ? nothing : html`<section class="figure"><h2>Note</h2><p class="note">${note}</p></section>`}
-      ${sheetStates(sheet.states, range)}${sheetCuts(sheet.cuts)}${sheetAssumptions(sheet.assumptions)}
-      <dc-cautions></dc-cautions>`;
+      ${sheetStates(sheet.states, range)}
+      <dc-cautions></dc-cautions>
+      ${sheetCuts(sheet.cuts)}${sheetAssumptions(sheet.assumptions)}`;
   }
 }
 

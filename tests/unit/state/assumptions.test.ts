@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { airOf } from '../../../src/shop/shop-air.ts';
 import type { Shop } from '../../../src/shop/schema/shop-schema.ts';
 import { assumptions } from '../../../src/state/assumptions/assumptions.ts';
+import { branchedShop } from '../../setup/branched-shop.ts';
 import { demoShop } from './demo-shop.ts';
 
 const rowsOf = (shop: Shop) =>
@@ -22,6 +23,24 @@ describe('what was assumed', () => {
       [heading, what, value].join('|'),
     );
     expect(new Set(said).size).toBe(said.length);
+  });
+
+  it('says in one row what several hoods or sizes of pipe have in common', () => {
+    const hoodsOf = (shop: Shop) =>
+      rowsOf(shop)
+        .map(({ what }) => what)
+        .filter((what) => /hood/i.test(what));
+    expect(hoodsOf(branchedShop(5, 8))).toEqual(['Every hood']);
+    const demo = demoShop();
+    const changed = demo.drops.map((drop, i) =>
+      i < 2 ? { ...drop, hood: { kind: 'coefficient', coefficient: 1.5 } as const } : drop,
+    );
+    expect(hoodsOf({ ...demo, drops: changed })[0]).toBe('Hoods of Table saw and Blade guard');
+    const pipes = rowsOf(branchedShop(2, 2)).filter(({ what }) =>
+      what.startsWith('Pipe of your own'),
+    );
+    expect(pipes).toHaveLength(1);
+    expect(pipes[0]?.value).toBe('13.78, 7.87, 4.92 and 3.94\u2009in. inside');
   });
 
   it('covers what the shop is made of', () => {

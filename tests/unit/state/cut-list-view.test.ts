@@ -36,8 +36,8 @@ describe('the cut list in words', () => {
     );
     expect(group(us, 'Gates')).toEqual([
       'Blast gate 6 in.: 10',
-      'Blast gate 4 in.: 1',
       'Blast gate 5 in.: 1',
+      'Blast gate 4 in.: 1',
     ]);
     const changes = group(us, 'Reducers and connectors');
     expect(changes).toContain(
@@ -46,6 +46,15 @@ describe('the cut list in words', () => {
     expect(changes).toContain(
       'Connector from 6 in. PVC sewer and drain pipe (D2729) to 6 in. galvanised steel (spiral): 10',
     );
+  });
+
+  it('lists what is made of one kind of pipe together, the widest first', () => {
+    const drawn = group(cutListView(branchedShop(5, 8), 'us'), 'Wyes');
+    const widths = drawn.map((words) => Number.parseFloat(words.slice('Wye '.length)));
+    expect(widths).toHaveLength(11);
+    expect(widths).toEqual(widths.toSorted((a, b) => b - a));
+    const made = group(us, 'Bends and other fittings').map((words) => words.includes('galvanised'));
+    expect(made).toEqual([true, true, false, false, false, false, false]);
   });
 
   it('names pipes of the maker’s own by their diameter in the reader’s units', () => {
