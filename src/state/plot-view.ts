@@ -17,8 +17,8 @@ export interface SystemKnot {
   readonly slope: number;
 }
 
-/** How many stretches the ducts' curve is drawn in. */
-const STRETCHES = 10;
+/** How many stretches the ducts' curve is drawn in: slopes are exact, so few will do. */
+const STRETCHES = 6;
 
 /**
  * The ducts' curve for one state of the gates, from no flow to the edge of the plot. It passes

@@ -9,6 +9,7 @@ export const gateStyles = css`
   }
 
   .gate {
+    position: relative;
     display: block;
     inline-size: 116px;
     block-size: 44px;
@@ -19,7 +20,9 @@ export const gateStyles = css`
     -webkit-tap-highlight-color: transparent;
   }
 
+  /* The blade in a drawing of its own is moved without being laid out anew. */
   svg {
+    position: absolute;
     overflow: visible;
     pointer-events: none;
   }

@@ -3,6 +3,7 @@
 
 import { html, LitElement, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { movedBy } from '../moved-by.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { gateStyles } from './gate.styles.ts';
 import { type GateMove, GateMoveEvent } from './gate-move-event.ts';
@@ -76,13 +77,15 @@ export class Gate extends LitElement {
       @pointercancel=${() => this.#putBack()}
       @lostpointercapture=${() => this.#putBack()}
     >
-      <svg width="116" height="44" viewBox="0 0 116 44" aria-hidden="true">
+      <svg width="116" height="44" aria-hidden="true">
         <path class="rails" d="M2,1H84M2,43H84" />
         <circle class="bore" cx="22" cy="22" r="18" />
-        <g transform="translate(${shift} 0)">
-          <path class="blade" d="M3.5,3.5H46V19H62V25H46V40.5H3.5Z" />
-          <circle class="grip" cx="68" cy="22" r="7.5" />
-        </g>
+      </svg>
+      <svg width="116" height="44" aria-hidden="true" ${movedBy(`translateX(${shift}px)`)}>
+        <path class="blade" d="M3.5,3.5H46V19H62V25H46V40.5H3.5Z" />
+        <circle class="grip" cx="68" cy="22" r="7.5" />
+      </svg>
+      <svg width="116" height="44" aria-hidden="true">
         <circle class="hidden-rim" cx="22" cy="22" r="18" />
       </svg>
     </div>`;

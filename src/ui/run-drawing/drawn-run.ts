@@ -8,6 +8,7 @@ import type { SectionLabels } from '../../plot/run-labels.ts';
 import { type RunLayout, runLayout } from '../../plot/run-layout.ts';
 import type { SectionView } from '../../state/run-view.ts';
 import { textSize } from '../operating-plot/text-size.ts';
+import { sameView } from '../same-view.ts';
 import { NAME_INDENT, NAME_SIZE, wordPlaces } from './run-words.ts';
 
 /** All that lies still while gates move. */
@@ -38,33 +39,38 @@ export interface RunPaper {
 const COLLECTOR_ROOM = 36;
 /** Names take no more than this part of the width [-]. */
 const NAMES_PART = 0.43;
+/** What of a section its place and words follow from. */
+const SHAPE = ['id', 'name', 'into', 'straight', 'diameter', 'size', 'length'] as const;
 /** A name in bold is so much wider than text is taken to be [-]. */
 const BOLD = 1.12;
 
 /** Keeps the last drawing. */
 export class RunDraughtsman {
-  #for = '';
+  #sections: readonly SectionView[] = [];
+  #paper: RunPaper | undefined;
   #drawn: DrawnRun | undefined;
 
   /** The drawing of these ducts on this paper; the very same one if nothing in it has changed. */
   draw(sections: readonly SectionView[], paper: RunPaper): DrawnRun {
-    const wanted = wordsOf(sections, paper);
-    if (this.#drawn === undefined || wanted !== this.#for) {
-      this.#for = wanted;
-      this.#drawn = drawnRun(sections, paper);
-    }
+    const isKept =
+      sameView(paper, this.#paper) &&
+      sections.length === this.#sections.length &&
+      sections.every((section, i) => liesAlike(section, this.#sections[i]!));
+    if (isKept && this.#drawn) return this.#drawn;
+    this.#sections = sections;
+    this.#paper = paper;
+    this.#drawn = drawnRun(sections, paper);
     return this.#drawn;
   }
 }
 
-function wordsOf(sections: readonly SectionView[], paper: RunPaper): string {
-  const { width, height, zoom, widestSpeed } = paper;
-  const parts = [`${width} ${height} ${zoom} ${widestSpeed}`];
-  for (const { id, name, into, straight, diameter, size, length, drop } of sections) {
-    const end = drop === undefined ? '' : `${drop.id}\t${drop.name}`;
-    parts.push(`${id}\t${name}\t${into}\t${straight}\t${diameter}\t${size}\t${length}\t${end}`);
-  }
-  return parts.join('\n');
+/** Whether a section is drawn in the same place with the same words, but for its speed and state. */
+function liesAlike(a: SectionView, b: SectionView): boolean {
+  return (
+    SHAPE.every((key) => a[key] === b[key]) &&
+    a.drop?.id === b.drop?.id &&
+    a.drop?.name === b.drop?.name
+  );
 }
 
 function drawnRun(sections: readonly SectionView[], paper: RunPaper): DrawnRun {

@@ -46,7 +46,9 @@ export function runPicture(
         }),
       ),
     )}
-    ${sections.map((section, i) => sectionWords(section, drawn.labels[i]!))}
+    ${sections.map((section, i) =>
+      guard([drawn, section.state, section.speed], () => sectionWords(section, drawn.labels[i]!)),
+    )}
     ${guard([drawn, fares, verdicts, chosen, hovered, focused], () => {
       const named = namedDrops(sections, drawn.sections, chosen);
       const isShown = (i: number) =>

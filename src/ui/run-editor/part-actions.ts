@@ -32,6 +32,7 @@ export class PartActions extends LitElement {
         align-items: end;
         gap: 4px;
         max-inline-size: 26.25rem;
+        margin-block-end: 20px;
       }
 
       dc-choice-field {
