@@ -8,8 +8,9 @@ import type { PlotTable, TableColumn } from './plot-table.ts';
 /** Without it some spreadsheets take the text for one of an older encoding. */
 const BYTE_ORDER_MARK = '\uFEFF';
 const LINE_END = '\r\n';
-/** A figure as it is written for people, with commas between thousands. */
-const FIGURE = /^[-−]?\d{1,3}(?:,\d{3})*(?:\.\d+)?$|^[-−]?\d+(?:\.\d+)?$/;
+/** What people read between thousands: a comma, or in metric a narrow space. */
+const THOUSANDS = /[,\u202f]/g;
+const FIGURE = /^[-−]?\d{1,3}(?:[,\u202f]\d{3})*(?:\.\d+)?$|^[-−]?\d+(?:\.\d+)?$/;
 /** What a spreadsheet might run instead of showing it. */
 const FORMULA = /^[=+\-@\t\r]/;
 
@@ -43,7 +44,7 @@ function headOf({ name, unit }: TableColumn): string {
 function csvCell(cell: string, unit: string | undefined): string {
   const text = oneLine(cell);
   if (unit !== undefined && FIGURE.test(text)) {
-    return text.replaceAll(',', '').replace('−', '-');
+    return text.replaceAll(THOUSANDS, '').replace('−', '-');
   }
   const harmless = FORMULA.test(text) ? `'${text}` : text;
   return /[",\r\n]/.test(harmless) ? `"${harmless.replaceAll('"', '""')}"` : harmless;

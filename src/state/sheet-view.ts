@@ -42,6 +42,12 @@ export interface SheetStates {
   readonly sets: readonly SheetSet[];
 }
 
+/** The states as one table: every row begins with its state. */
+export interface StateTable {
+  readonly columns: readonly { readonly name: string; readonly unit?: string }[];
+  readonly rows: readonly (readonly string[])[];
+}
+
 const COLUMNS = [DROP_NAME, FLOW, NEED, SPEED, SLOWEST, SLOWEST_PLACE, VERDICT];
 
 /**
@@ -74,6 +80,25 @@ export function sheetStates(shop: Shop, system: UnitSystem): SheetStates {
         rows: rowsOf(report, report.open).map(cells),
         sentence: sentence(shop, report, system),
       })),
+  };
+}
+
+/**
+ * The states of a shop as one table, to be saved or copied.
+ *
+ * @param states - the states
+ * @returns a row for each drop alone, then one for each drop of each set
+ */
+export function stateTable({ columns, alone, sets }: SheetStates): StateTable {
+  return {
+    columns: [
+      { name: 'State' },
+      ...columns.map(({ name, unit }) => (unit === '' ? { name } : { name, unit })),
+    ],
+    rows: [
+      ...alone.map((cells) => ['alone', ...cells]),
+      ...sets.flatMap(({ name, rows }) => rows.map((cells) => [name, ...cells])),
+    ],
   };
 }
 

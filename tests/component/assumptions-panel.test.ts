@@ -4,7 +4,7 @@ import { setAir } from '../../src/shop/edits/edit-shop.ts';
 import { Session } from '../../src/state/session.ts';
 import '../../src/ui/assumptions-panel/assumptions-panel.ts';
 import { demoShop } from '../unit/state/demo-shop.ts';
-import { drawn, expect, expectAccessible, text } from './harness.ts';
+import { button, drawn, expect, expectAccessible, text } from './harness.ts';
 import { placeUnder } from './with-session.ts';
 
 const HEADING = 'What was assumed, and where each figure comes from';
@@ -39,6 +39,12 @@ describe('what was assumed', () => {
       /(entered for this shop|verified|common practice, no source|from memory, unverified)$/;
     const bare = rows().filter(({ textContent }) => !sure.test(textContent?.trim() ?? ''));
     expect(bare.map(({ textContent }) => textContent)).toEqual([]);
+  });
+
+  it('can be saved as a table', async () => {
+    await placePanel();
+    await text(HEADING).click();
+    await expect.element(button('Save as CSV: What was assumed')).toBeVisible();
   });
 
   it('follows edits and units', async () => {

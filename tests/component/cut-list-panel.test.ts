@@ -89,6 +89,34 @@ describe('the part with the cut list', () => {
     await expect.element(cut()).toHaveTextContent(/2\.40.m jointer drop \+ 0\.60.m floor sweep/);
   });
 
+  it('has its tables as files, that of the states made when it is wanted', async () => {
+    await place();
+    const names = page
+      .getByRole('button', { name: /^Save as CSV/ })
+      .elements()
+      .map((each) => each.getAttribute('aria-label'));
+    expect(names).toEqual([
+      'Save as CSV: Every drop and saved set',
+      'Save as CSV: Cut list',
+      'Save as CSV: How to cut the pipe',
+    ]);
+    let file: Blob | undefined;
+    const { createObjectURL } = URL;
+    URL.createObjectURL = (blob: Blob) => {
+      file = blob;
+      return createObjectURL(blob);
+    };
+    try {
+      await button('Save as CSV: Every drop and saved set').click();
+    } finally {
+      URL.createObjectURL = createObjectURL;
+    }
+    const lines = ((await file?.text()) ?? '').trim().split('\r\n');
+    expect(lines[0]).toContain('State,Drop,Flow [cfm],Need [cfm],Speed [ft/min]');
+    expect(lines).toHaveLength(1 + 12 + 6);
+    expect(lines[12]).toMatch(/^alone,Drum sander,\d+,550,6290,/);
+  });
+
   it('has a button that asks for the sheet to be printed', async () => {
     const { panel } = await place();
     const asked = heard(panel, 'dc-print');

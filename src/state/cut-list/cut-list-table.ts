@@ -1,5 +1,7 @@
-// The cut list as one table of figures, to be saved or copied: sums as bare numbers, for a spreadsheet.
+// The cut list and the cutting plans as tables of figures, to be saved or copied: sums as bare numbers,
+// for a spreadsheet.
 
+import type { CutPlan } from './cut-plan.ts';
 import type { CutListView } from './cut-list-view.ts';
 
 /** What stands in the columns. */
@@ -20,6 +22,24 @@ export function cutListRows(view: CutListView): string[][] {
   );
   if (view.total === undefined) return rows;
   return [...rows, ['Total', '', '', '', view.currency ?? '', bare(view.totalSum)]];
+}
+
+/** What stands in the columns of the cutting plans. */
+export const CUT_PLAN_COLUMNS = ['pipe', 'lengths', 'cut from each', 'left over'] as const;
+
+/**
+ * The rows of the cutting plans.
+ *
+ * @param plans - how each kind of pipe is cut
+ * @returns a cell for each column, one row for all lengths that are cut alike
+ */
+export function cutPlanRows(plans: readonly CutPlan[]): string[][] {
+  return plans.flatMap(({ heading, rows }) =>
+    rows.map(({ times, cuts, left }) => {
+      const pieces = cuts.map(({ length, section }) => `${length} ${section}`);
+      return [heading, times, pieces.join(' + '), left].map(plainSpaces);
+    }),
+  );
 }
 
 function plainSpaces(words: string): string {

@@ -2,7 +2,9 @@
 
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement } from 'lit/decorators.js';
-import type { Assumption } from '../../state/assumptions/assumption.ts';
+import type { PlotTable } from '../../plot/plot-table.ts';
+import type { Assumption, AssumptionGroup } from '../../state/assumptions/assumption.ts';
+import { ASSUMPTION_COLUMNS, assumptionRows } from '../../state/assumptions/assumption-table.ts';
 import { assumptions } from '../../state/assumptions/assumptions.ts';
 import '../folded-part/folded-part.ts';
 import { SessionController } from '../session-controller.ts';
@@ -23,7 +25,10 @@ export class AssumptionsPanel extends LitElement {
   protected override render(): TemplateResult {
     const groups = this.#session.value;
     if (!groups) return html`${nothing}`;
-    return html`<dc-folded-part heading="What was assumed, and where each figure comes from">
+    return html`<dc-folded-part
+      heading="What was assumed, and where each figure comes from"
+      @dc-unfold=${() => void import('../table-out/table-out.ts')}
+    >
       <div class="groups">
         ${groups.map(
           ({ heading, rows }) => html`<section>
@@ -34,8 +39,17 @@ export class AssumptionsPanel extends LitElement {
           </section>`,
         )}
       </div>
+      <dc-table-out .table=${tableOf(groups)}></dc-table-out>
     </dc-folded-part>`;
   }
+}
+
+function tableOf(groups: readonly AssumptionGroup[]): PlotTable {
+  return {
+    caption: 'What was assumed',
+    columns: ASSUMPTION_COLUMNS.map((name) => ({ name })),
+    rows: assumptionRows(groups),
+  };
 }
 
 function assumptionRow({ what, value, source, sureness }: Assumption): TemplateResult {

@@ -3,8 +3,14 @@
 
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement } from 'lit/decorators.js';
+import type { PlotTable } from '../../plot/plot-table.ts';
 import { setCurrency, setStockLength } from '../../shop/edits/edit-purchase.ts';
-import { CUT_LIST_COLUMNS, cutListRows } from '../../state/cut-list/cut-list-table.ts';
+import {
+  CUT_LIST_COLUMNS,
+  CUT_PLAN_COLUMNS,
+  cutListRows,
+  cutPlanRows,
+} from '../../state/cut-list/cut-list-table.ts';
 import {
   type CutListView,
   cutListView,
@@ -12,6 +18,7 @@ import {
   USUAL_STOCK,
 } from '../../state/cut-list/cut-list-view.ts';
 import type { Session } from '../../state/session.ts';
+import { sheetStates, stateTable } from '../../state/sheet-view.ts';
 import { formatQuantity } from '../../units/format.ts';
 import type { UnitSystem } from '../../units/quantity.ts';
 import type { ChoiceEvent } from '../choice-field/choice-event.ts';
@@ -28,6 +35,7 @@ import { cutListPanelStyles } from './cut-list-panel.styles.ts';
 import { itemGroup } from './item-group.ts';
 import { PrintEvent } from './print-event.ts';
 
+const STATES_CAPTION = 'Every drop and saved set';
 /** What the document allows of a length of stock [m]. */
 const STOCK_LIMITS = { low: 0.3, high: 30 } as const;
 
@@ -65,6 +73,11 @@ export class CutListPanel extends LitElement {
         >
           <span>Print the sheet</span>
         </button>
+        <p class="about">Every drop alone and every saved set, as a table:</p>
+        <dc-table-out
+          caption=${STATES_CAPTION}
+          .table=${() => statesTable(session, units)}
+        ></dc-table-out>
       </div>
       <div class="group">
         <h3>Bought in lengths of</h3>
@@ -91,6 +104,7 @@ export class CutListPanel extends LitElement {
       <div class="group">
         <h3>How to cut the pipe</h3>
         ${list.plans.map(plan)}
+        <dc-table-out .table=${plansTable(list)}></dc-table-out>
       </div>`;
   }
 }
@@ -135,6 +149,20 @@ function plan({ heading, rows }: CutListView['plans'][number]): TemplateResult {
       )}
     </ul>
   </details>`;
+}
+
+function plansTable(list: CutListView): PlotTable {
+  return {
+    caption: 'How to cut the pipe',
+    columns: CUT_PLAN_COLUMNS.map((name) => ({ name })),
+    rows: cutPlanRows(list.plans),
+  };
+}
+
+/** Every state is solved for it, so it is made only when it is wanted. */
+function statesTable(session: Session, units: UnitSystem): PlotTable {
+  const states = sheetStates(session.shop.peek(), units);
+  return { caption: STATES_CAPTION, ...stateTable(states) };
 }
 
 function tableOf(list: CutListView) {

@@ -9,6 +9,9 @@ import { saveFile } from '../shop-desk/save-file.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { buttonStyles } from '../styles/button.styles.ts';
 
+/** A table, or what makes it when it is wanted. */
+type TableSource = PlotTable | (() => PlotTable);
+
 /** @element dc-table-out */
 @customElement('dc-table-out')
 export class TableOut extends LitElement {
@@ -38,13 +41,16 @@ export class TableOut extends LitElement {
     `,
   ];
 
-  @property({ attribute: false }) table: PlotTable | undefined;
+  @property({ attribute: false }) table: TableSource | undefined;
+  /** What the table shows, where it is made only when it is wanted. */
+  @property() caption = '';
 
   /** What became of copying. */
   @state() private said = '';
 
   protected override render(): TemplateResult {
-    const caption = this.table?.caption ?? '';
+    const { table } = this;
+    const caption = typeof table === 'object' ? table.caption : this.caption;
     return html`<button type="button" aria-label="Save as CSV: ${caption}" @click=${() => this.#save()}>
         <span>Save as CSV</span>
       </button>
@@ -54,16 +60,21 @@ export class TableOut extends LitElement {
       <p role="status">${this.said}</p>`;
   }
 
+  #made(): PlotTable | undefined {
+    return typeof this.table === 'function' ? this.table() : this.table;
+  }
+
   #save(): void {
-    const { table } = this;
+    const table = this.#made();
     if (!table) return;
     saveFile({ name: `${freshId(table.caption, [])}.csv`, text: csvText(table) }, 'text/csv');
   }
 
   async #copy(): Promise<void> {
-    if (!this.table) return;
+    const table = this.#made();
+    if (!table) return;
     try {
-      await navigator.clipboard.writeText(plainText(this.table));
+      await navigator.clipboard.writeText(plainText(table));
       this.said = 'Copied.';
     } catch {
       this.said = 'The browser does not allow copying here; save the CSV instead.';

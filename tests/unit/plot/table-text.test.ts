@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { formatQuantity } from '../../../src/units/format.ts';
 import { csvText, plainText } from '../../../src/plot/table-text.ts';
 
 const table = {
@@ -8,6 +9,7 @@ const table = {
     ['Saw, "old"', '4,390', 'carries'],
     ['=HYPERLINK("x")', '−12.5', '-1 to 2'],
     ['Lathe', '—', 'no flow\tat all'],
+    ['Sander', formatQuantity('flow', 'metric', 0.4).number, ''],
   ],
 };
 
@@ -19,6 +21,7 @@ describe('csvText', () => {
         '"Saw, ""old""",4390,carries',
         `"'=HYPERLINK(""x"")",-12.5,'-1 to 2`,
         'Lathe,—,no flow at all',
+        'Sander,1440,',
         '',
       ].join('\r\n'),
     );

@@ -1,6 +1,6 @@
 // What the cut list says in words, in both unit systems, of the demo.
 import { describe, expect, it } from 'vitest';
-import { cutListRows } from '../../../src/state/cut-list/cut-list-table.ts';
+import { cutListRows, cutPlanRows } from '../../../src/state/cut-list/cut-list-table.ts';
 import { cutListView } from '../../../src/state/cut-list/cut-list-view.ts';
 import { branchedShop } from '../../setup/branched-shop.ts';
 import { smallShop } from '../shop/small-shop.ts';
@@ -84,6 +84,19 @@ describe('the cut list in words', () => {
       left: `3 3/4"`,
     });
     expect(pvc.rows[0]!.left).toBe('nothing');
+  });
+});
+
+describe('the cutting plans as a table', () => {
+  it('have a row for all lengths that are cut alike', () => {
+    const rows = cutPlanRows(cutListView(demoShop(), 'metric').plans);
+    expect(rows).toHaveLength(11 + 9 + 1);
+    expect(rows).toContainEqual([
+      'PVC sewer and drain pipe, D2729, 6 in.: 9 × 3.00 m',
+      '1',
+      '2.40 m jointer drop + 0.60 m floor sweep drop',
+      'nothing',
+    ]);
   });
 });
 

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { runSolve } from '../../../src/cli/run-solve.ts';
-import { sheetStates } from '../../../src/state/sheet-view.ts';
+import { sheetStates, stateTable } from '../../../src/state/sheet-view.ts';
 import { demoShop } from './demo-shop.ts';
 
 const plain = (words: string) => words.replace(/[\u2009\u202f]/g, ' ');
@@ -46,6 +46,18 @@ describe.each(['us', 'metric'] as const)('the states of the demo on its sheet, %
       ['Planing, with the floor sweep', 'Thickness planer', 'Floor sweep'],
     ]);
     for (const { sentence } of states.sets) expect(said).toContain(plain(sentence));
+  });
+
+  it('makes one table of all of them, each row with its state and a cell for each column', () => {
+    const { columns, rows } = stateTable(states);
+    expect(rows.map(([state, drop]) => [state, drop]).slice(11, 14)).toEqual([
+      ['alone', 'Drum sander'],
+      ['Table saw and guard', 'Table saw'],
+      ['Table saw and guard', 'Blade guard'],
+    ]);
+    expect(rows).toHaveLength(12 + 6);
+    expect(columns[2]).toEqual({ name: 'Flow', unit: units === 'us' ? 'cfm' : 'm³/h' });
+    for (const cells of rows) expect(cells).toHaveLength(columns.length);
   });
 
   it('heads numbers with their units', () => {
