@@ -7,16 +7,23 @@ import type { Fitting } from '../../shop/schema/fitting-schema.ts';
 import type { Pipe, SectionJoin, Transition } from '../../shop/schema/section-schema.ts';
 import { DcEvent } from '../dc-event.ts';
 
-export class PipeEvent extends DcEvent {
-  static readonly type = 'dc-pipe';
-  readonly pipe: Pipe;
+abstract class ChosenEvent extends DcEvent {
   /** Whether it was chosen from a list, not typed. */
   readonly isChoice: boolean;
 
-  constructor(pipe: Pipe, how?: 'choice') {
-    super(PipeEvent.type);
-    this.pipe = pipe;
+  constructor(type: string, how: 'choice' | undefined) {
+    super(type);
     this.isChoice = how === 'choice';
+  }
+}
+
+export class PipeEvent extends ChosenEvent {
+  static readonly type = 'dc-pipe';
+  readonly pipe: Pipe;
+
+  constructor(pipe: Pipe, how?: 'choice') {
+    super(PipeEvent.type, how);
+    this.pipe = pipe;
   }
 }
 
@@ -34,56 +41,44 @@ export class FittingsEvent extends DcEvent {
 }
 
 /** One fitting as it is to be, or undefined where it is to go. */
-export class FittingEvent extends DcEvent {
+export class FittingEvent extends ChosenEvent {
   static readonly type = 'dc-fitting';
   readonly fitting: Fitting | undefined;
-  /** Whether it was chosen from a list, not typed. */
-  readonly isChoice: boolean;
 
   constructor(fitting: Fitting | undefined, how?: 'choice') {
-    super(FittingEvent.type);
+    super(FittingEvent.type, how);
     this.fitting = fitting;
-    this.isChoice = how === 'choice';
   }
 }
 
-export class JoinEvent extends DcEvent {
+export class JoinEvent extends ChosenEvent {
   static readonly type = 'dc-join';
   readonly join: SectionJoin;
-  /** Whether it was chosen from a list, not typed. */
-  readonly isChoice: boolean;
 
   constructor(join: SectionJoin, how?: 'choice') {
-    super(JoinEvent.type);
+    super(JoinEvent.type, how);
     this.join = join;
-    this.isChoice = how === 'choice';
   }
 }
 
 /** A change of diameter, or undefined for the cone that is put in by itself. */
-export class ReducerEvent extends DcEvent {
+export class ReducerEvent extends ChosenEvent {
   static readonly type = 'dc-reducer';
   readonly transition: Transition | undefined;
-  /** Whether it was chosen from a list, not typed. */
-  readonly isChoice: boolean;
 
   constructor(transition: Transition | undefined, how?: 'choice') {
-    super(ReducerEvent.type);
+    super(ReducerEvent.type, how);
     this.transition = transition;
-    this.isChoice = how === 'choice';
   }
 }
 
-export class HoodEvent extends DcEvent {
+export class HoodEvent extends ChosenEvent {
   static readonly type = 'dc-hood';
   readonly hood: Hood;
-  /** Whether it was chosen from a list, not typed. */
-  readonly isChoice: boolean;
 
   constructor(hood: Hood, how?: 'choice') {
-    super(HoodEvent.type);
+    super(HoodEvent.type, how);
     this.hood = hood;
-    this.isChoice = how === 'choice';
   }
 }
 
