@@ -101,7 +101,7 @@ describe('the part with the cut list', () => {
       'Save as CSV: How to cut the pipe',
     ]);
     let file: Blob | undefined;
-    const { createObjectURL } = URL;
+    const createObjectURL = URL.createObjectURL.bind(URL);
     URL.createObjectURL = (blob: Blob) => {
       file = blob;
       return createObjectURL(blob);
