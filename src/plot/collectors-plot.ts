@@ -1,14 +1,24 @@
 // Several collectors' curves over the one curve of the ducts, with a point for each and its name beside
-// the point, no name on another.
+// the point, no name on another, and bands where all of that may lie.
 
 import type { CollectorCurve } from '../curve/collector-curve.ts';
+import type { CurveOrigin } from '../state/decisions/candidates.ts';
 import type { UnitSystem } from '../units/quantity.ts';
 import { type Axis, axis } from './axis.ts';
 import { bezierPath } from './bezier-path.ts';
 import { type CollectorLine, collectorLine } from './collector-line.ts';
 import type { Box, Place, PlotFrame } from './frame.ts';
 import { plotFrame } from './frame.ts';
+import { type BandPlace, bandPath } from './line-panel.ts';
 import { plotExtent } from './plot-extent.ts';
+
+/** Between which suctions one may lie at a flow. */
+export interface SuctionDoubt {
+  /** [m³/s] */
+  readonly flow: number;
+  /** [Pa] */
+  readonly suction: { readonly low: number; readonly high: number };
+}
 
 /** What is drawn. */
 export interface CollectorsLines {
@@ -18,11 +28,20 @@ export interface CollectorsLines {
     readonly suction: number;
     readonly slope: number;
   }[];
+  readonly systemDoubt: readonly SuctionDoubt[];
   readonly collectors: readonly {
     readonly name: string;
     readonly curve: CollectorCurve;
     readonly point: { readonly flow: number; readonly suction: number } | undefined;
-    readonly isToday: boolean;
+    readonly origin: CurveOrigin;
+    readonly curveDoubt: readonly SuctionDoubt[];
+    /** Between which flows [m³/s] and suctions [Pa] the point may lie. */
+    readonly pointDoubt:
+      | {
+          readonly flow: { readonly low: number; readonly high: number };
+          readonly suction: { readonly low: number; readonly high: number };
+        }
+      | undefined;
   }[];
 }
 
@@ -32,6 +51,8 @@ export interface DrawnCollector {
   /** The name as it stands at the point, cut short where it is long. */
   readonly short: string;
   readonly line: CollectorLine;
+  /** The outline of its band. */
+  readonly doubt: string;
   readonly point: Place | undefined;
   /** Where its name stands. */
   readonly label: Place | undefined;
@@ -45,6 +66,8 @@ export interface CollectorsPlot {
   readonly flow: Axis;
   readonly pressure: Axis;
   readonly system: string;
+  /** The outline of its band. */
+  readonly systemDoubt: string;
   /** Where the ducts' line is named, to the left of it. */
   readonly systemLabel: Place | undefined;
   readonly collectors: readonly DrawnCollector[];
@@ -104,7 +127,8 @@ export function collectorsPlot(
     flow: axis('flow', system, frame.flowEnd, across),
     pressure: axis('pressure', system, frame.pressureEnd, down),
     system: knots.length < 2 ? '' : bezierPath(knots, frame),
-    collectors: lines.collectors.map(({ name, curve }, i): DrawnCollector => {
+    systemDoubt: bandOn(frame, lines.systemDoubt),
+    collectors: lines.collectors.map(({ name, curve, curveDoubt }, i): DrawnCollector => {
       const point = places[i];
       const short = shortName(name);
       const fits = point === undefined || point.x + LABEL.away + widthOf(short) <= inner.right;
@@ -113,6 +137,7 @@ export function collectorsPlot(
         name,
         short,
         line: collectorLine(curve, frame),
+        doubt: bandOn(frame, curveDoubt),
         point,
         label:
           point === undefined || y === undefined
@@ -123,6 +148,16 @@ export function collectorsPlot(
     }),
     height: HEIGHT,
   };
+}
+
+function bandOn(frame: PlotFrame, doubt: readonly SuctionDoubt[]): string {
+  return bandPath(
+    doubt
+      .filter(({ flow }) => flow <= frame.flowEnd)
+      .map(({ flow, suction }): BandPlace => {
+        return { x: frame.x(flow), low: frame.y(suction.low), high: frame.y(suction.high) };
+      }),
+  );
 }
 
 /** Up to its first comma, and no longer than has room on a phone. */

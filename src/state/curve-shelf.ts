@@ -57,6 +57,13 @@ export class CurveShelf {
     });
   }
 
+  /** Reads what is kept, again whenever that is changed elsewhere. @returns ends the listening */
+  follow(): () => void {
+    const stop = this.#parts.store.listen(() => void this.load());
+    void this.load();
+    return stop;
+  }
+
   /** Keeps a curve. One of the same name stays where it is, beside it. */
   async keep(curve: Curve): Promise<void> {
     await this.#put(this.#parts.newId(), curve);

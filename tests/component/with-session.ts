@@ -14,14 +14,16 @@ class SessionHost extends LitElement {
 }
 customElements.define('session-host', SessionHost);
 
-/** Places an element by its tag name in a host that hands it the session. */
+/** Places an element by its tag name in a host that hands it the session; it may be given more before. */
 export async function placeUnder<K extends keyof HTMLElementTagNameMap>(
   session: Session,
   name: K,
+  prepare: (element: HTMLElementTagNameMap[K]) => void = () => {},
 ): Promise<HTMLElementTagNameMap[K]> {
   const host = await place<SessionHost>(html`<session-host></session-host>`);
   host.provider.setValue(session);
   const element = document.createElement(name);
+  prepare(element);
   host.append(element);
   await new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve)));
   return element;

@@ -20,9 +20,16 @@ export function collectorSentence(rows: readonly CollectorRow[], drops: number):
   const best = rows.filter(({ served }) => served === most);
   const whole = most === drops ? `all ${drops} drops` : `${most} of ${drops} drops`;
   const verb = best.length === 1 ? 'serves' : 'serve';
-  const head = `${listed(best.map(({ name }) => name))} ${verb} ${whole}, each alone`;
+  const head = `${namesOf(best)} ${verb} ${whole}, each alone`;
   const rest = rows.length === best.length ? '' : '; the others serve fewer';
   return [`${head}${rest}.`, ...priceSentence(best)].join(' ');
+}
+
+/** Of several names that hold commas each stands in quotation marks. */
+function namesOf(rows: readonly CollectorRow[]): string {
+  const names = rows.map(({ name }) => name);
+  const isPlain = names.length < 2 || !names.some((name) => name.includes(','));
+  return listed(isPlain ? names : names.map((name) => `“${name}”`));
 }
 
 /** Prices are only compared in one currency. */

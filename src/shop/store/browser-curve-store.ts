@@ -4,6 +4,7 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 import type { CurveRecord, CurveStore } from './curve-store.ts';
 
+/** Name of the database, and of the channel on which its changes are told. */
 const DATABASE = 'dropcurve-curves';
 const VERSION = 1;
 
@@ -13,6 +14,9 @@ interface Schema extends DBSchema {
 
 /** Holds its records in the browser's own database. */
 export class BrowserCurveStore implements CurveStore {
+  /** Tells its own changes from those of others. */
+  readonly #mark: string = crypto.randomUUID();
+
   readAll(): Promise<readonly CurveRecord[]> {
     return withDatabase((database) => database.getAll('curves'));
   }
@@ -22,6 +26,7 @@ export class BrowserCurveStore implements CurveStore {
       const change = database.transaction('curves', 'readwrite', { durability: 'strict' });
       await Promise.all([change.store.put(record), change.done]);
     });
+    this.#tell();
   }
 
   async remove(id: string): Promise<void> {
@@ -29,6 +34,22 @@ export class BrowserCurveStore implements CurveStore {
       const change = database.transaction('curves', 'readwrite', { durability: 'strict' });
       await Promise.all([change.store.delete(id), change.done]);
     });
+    this.#tell();
+  }
+
+  listen(take: () => void): () => void {
+    const channel = new BroadcastChannel(DATABASE);
+    channel.addEventListener('message', ({ data }: MessageEvent<string>) => {
+      if (data !== this.#mark) take();
+    });
+    return () => channel.close();
+  }
+
+  #tell(): void {
+    const channel = new BroadcastChannel(DATABASE);
+    // oxlint-disable-next-line unicorn/require-post-message-target-origin -- a channel has no target
+    channel.postMessage(this.#mark);
+    channel.close();
   }
 }
 

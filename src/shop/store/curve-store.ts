@@ -17,4 +17,11 @@ export interface CurveStore {
   write(record: CurveRecord): Promise<void>;
   /** Takes a record out; nothing happens if there is none. */
   remove(id: string): Promise<void>;
+  /**
+   * Hears of changes that others made in the same place, in this page or in another tab.
+   *
+   * @param take - is called after each
+   * @returns ends the listening
+   */
+  listen(take: () => void): () => void;
 }

@@ -5,6 +5,7 @@ import type { CurveRecord, CurveStore } from './curve-store.ts';
 /** Holds its records in memory. */
 export class MemoryCurveStore implements CurveStore {
   readonly #records: Map<string, CurveRecord>;
+  readonly #listeners = new Set<() => void>();
 
   /** @param records - what it holds from the start */
   constructor(records: readonly CurveRecord[] = []) {
@@ -17,9 +18,20 @@ export class MemoryCurveStore implements CurveStore {
 
   async write(record: CurveRecord): Promise<void> {
     this.#records.set(record.id, record);
+    this.#tell();
   }
 
   async remove(id: string): Promise<void> {
     this.#records.delete(id);
+    this.#tell();
+  }
+
+  listen(take: () => void): () => void {
+    this.#listeners.add(take);
+    return () => this.#listeners.delete(take);
+  }
+
+  #tell(): void {
+    for (const take of this.#listeners) take();
   }
 }

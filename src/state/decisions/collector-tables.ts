@@ -1,17 +1,15 @@
 // Collectors side by side as tables: each in one row, then drop by drop or collector by collector.
 
 import type { ShaftPower } from '../../curve/shaft-power.ts';
-import type {
-  CollectorDrop,
-  CollectorRow,
-  CollectorState,
-} from '../../shop/decisions/collectors.ts';
+import type { CollectorDrop, CollectorState } from '../../shop/decisions/collectors.ts';
 import type { Shop } from '../../shop/schema/shop-schema.ts';
 import { sectionLabelInside } from '../../shop/section-label.ts';
 import { verdictWords } from '../../shop/verdict-words.ts';
 import { formatQuantity } from '../../units/format.ts';
 import { unitLabel, type UnitSystem } from '../../units/quantity.ts';
 import type { AnswerCell, AnswerRow } from './answer-rows.ts';
+import { ORIGIN_WORDS } from './candidates.ts';
+import type { ComparedCollector } from './question.ts';
 import type { AnswerRows } from './reach-tables.ts';
 
 /** A motor that has to give more than this is overloaded [-]. */
@@ -26,7 +24,7 @@ const FULL_LOAD = 1;
  * @returns the table; each row but that of today can be taken over
  */
 export function collectorTable(
-  rows: readonly CollectorRow[],
+  rows: readonly ComparedCollector[],
   shop: Shop,
   system: UnitSystem,
 ): AnswerRows {
@@ -38,6 +36,7 @@ export function collectorTable(
       { name: 'highest load', unit: 'of the motor' },
       { name: 'price', unit: '' },
       { name: 'per drop served', unit: '' },
+      { name: 'whose curve' },
       { name: 'drops it fails, and why' },
     ],
     rows: rows.map((row) => ({
@@ -48,6 +47,7 @@ export function collectorTable(
         highestLoad(row, system),
         money(row.price, system, 'not entered'),
         money(row.pricePerDrop, system, '–'),
+        ORIGIN_WORDS[row.origin],
         failureWords(row, shop, system),
       ],
       ...markOf(row, most),
@@ -56,14 +56,14 @@ export function collectorTable(
   };
 }
 
-function markOf(row: CollectorRow, most: number): { readonly mark?: string } {
+function markOf(row: ComparedCollector, most: number): { readonly mark?: string } {
   const isBest = row.served === most && most > 0;
   if (row.isToday) return { mark: isBest ? 'today, serves most' : 'today' };
   return isBest ? { mark: 'serves most' } : {};
 }
 
 /** The first with its reason, and how many besides; the close table has every one. */
-function failureWords({ failures }: CollectorRow, shop: Shop, system: UnitSystem): string {
+function failureWords({ failures }: ComparedCollector, shop: Shop, system: UnitSystem): string {
   const [first, ...others] = failures;
   if (first === undefined) return 'none';
   const words = `${first.name} ${verdictWords(shop, first, system)}`;
@@ -81,7 +81,7 @@ function money(
   return { text: `${amount}\u2009${price.currency}`, by: price.amount };
 }
 
-function highestLoad({ states }: CollectorRow, system: UnitSystem): AnswerCell {
+function highestLoad({ states }: ComparedCollector, system: UnitSystem): AnswerCell {
   const loads = states.map(({ power }) => loadCell(power, system));
   const known = loads.filter(({ by }) => by !== undefined);
   return known.toSorted((a, b) => (b.by ?? 0) - (a.by ?? 0))[0] ?? { text: 'not known' };
@@ -113,7 +113,7 @@ export type CloseLook =
  * @returns the table
  */
 export function closeTable(
-  rows: readonly CollectorRow[],
+  rows: readonly ComparedCollector[],
   look: CloseLook,
   shop: Shop,
   system: UnitSystem,

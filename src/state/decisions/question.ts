@@ -17,12 +17,12 @@ import { type ReachSizes, reachSizeStudy } from '../../shop/decisions/reach-size
 import { type Reach, reachStudy } from '../../shop/decisions/reach.ts';
 import { type TaperedMain, taperedMainStudy } from '../../shop/decisions/tapered-main.ts';
 import { dropIn } from '../../shop/decisions/solved-states.ts';
-import { travelsWhenOpen } from '../../shop/gate-state.ts';
-import type { Collector } from '../../shop/schema/collector-schema.ts';
+import { type Travels, travelsWhenOpen } from '../../shop/gate-state.ts';
 import type { Shop } from '../../shop/schema/shop-schema.ts';
 import { modelOf } from '../../shop/shop-model.ts';
 import { type DropReport, stateReport } from '../../shop/state-report.ts';
 import { type Study, within } from '../../study/progress.ts';
+import type { Candidate, CurveOrigin } from './candidates.ts';
 import { type ToldCollector, toldCollectors, type ToldMains, toldMains } from './told-doubt.ts';
 
 /** How far a drop reaches with an added run, and what a length of it costs. */
@@ -74,14 +74,23 @@ export interface MainDoubtQuestion {
 /** Collectors on the same ducts. */
 export interface CollectorQuestion {
   readonly shop: Shop;
-  readonly candidates: readonly Collector[];
-  /** Ids of the drops that are open in the picture. */
-  readonly open: readonly string[];
+  readonly candidates: readonly Candidate[];
+}
+
+/** A collector by the name that it has among the others, and whose its curve is. */
+export interface ComparedCollector extends CollectorRow {
+  readonly origin: CurveOrigin;
 }
 
 export interface CollectorAnswer {
-  readonly rows: readonly CollectorRow[];
-  readonly over: CollectorsOverDucts;
+  readonly rows: readonly ComparedCollector[];
+}
+
+/** The same collectors over the curve of the ducts, with the gates at some places. */
+export interface CollectorPictureQuestion extends CollectorQuestion {
+  /** What is open, in words. */
+  readonly opened: string;
+  readonly travels: Travels;
 }
 
 interface Subjects {
@@ -89,6 +98,10 @@ interface Subjects {
   readonly main: { readonly asked: MainQuestion; readonly answered: MainSizes };
   readonly 'tapered main': { readonly asked: MainQuestion; readonly answered: TaperedMain };
   readonly collectors: { readonly asked: CollectorQuestion; readonly answered: CollectorAnswer };
+  readonly 'collector picture': {
+    readonly asked: Doubting<CollectorPictureQuestion>;
+    readonly answered: CollectorsOverDucts;
+  };
   readonly 'reach doubt': {
     readonly asked: Doubting<ReachQuestion>;
     readonly answered: ReachDoubt;
@@ -114,6 +127,7 @@ const STUDIES: { readonly [S in Subject]: (question: QuestionOn<S>) => Study<Ans
   main: ({ shop, sections, family }) => mainSizeStudy(shop, sections, family),
   'tapered main': ({ shop, sections, family }) => taperedMainStudy(shop, sections, family),
   collectors: studyCollectors,
+  'collector picture': studyPicture,
   'reach doubt': ({ shop, run, longest, open, doubt }) =>
     reachDoubtStudy(shop, run, { ...doubt, longest, open }),
   'main doubt': studyMainDoubt,
@@ -143,10 +157,25 @@ function* studyReach(question: ReachQuestion): Study<ReachAnswer> {
   return { reach, sizes, costs: reachCosts(shop, run, length) };
 }
 
-function* studyCollectors(question: CollectorQuestion): Study<CollectorAnswer> {
-  const { shop, candidates, open } = question;
-  const rows = yield* collectorStudy(shop, candidates);
-  return { rows, over: collectorsOverDucts(shop, candidates, open) };
+function* studyCollectors({ shop, candidates }: CollectorQuestion): Study<CollectorAnswer> {
+  const rows = yield* collectorStudy(shop, collectorsOf(candidates));
+  return {
+    rows: rows.map((row, i) => {
+      const { name, origin } = candidates[i]!;
+      return { ...row, name, origin };
+    }),
+  };
+}
+
+function* studyPicture(question: Doubting<CollectorPictureQuestion>): Study<CollectorsOverDucts> {
+  const { shop, candidates, travels, doubt } = question;
+  const over = yield* collectorsOverDucts(shop, collectorsOf(candidates), travels, doubt);
+  const named = over.collectors.map((each, i) => ({ ...each, name: candidates[i]!.name }));
+  return { ...over, collectors: named };
+}
+
+function collectorsOf(candidates: readonly Candidate[]) {
+  return candidates.map(({ collector }) => collector);
 }
 
 function* studyMainDoubt(question: Doubting<MainDoubtQuestion>): Study<ToldMains> {
@@ -158,7 +187,7 @@ function* studyCollectorDoubt(
   question: Doubting<CollectorQuestion>,
 ): Study<readonly ToldCollector[]> {
   const { shop, candidates, doubt } = question;
-  return toldCollectors(yield* collectorDoubtStudy(shop, candidates, doubt));
+  return toldCollectors(yield* collectorDoubtStudy(shop, collectorsOf(candidates), doubt));
 }
 
 function* studyAlone({ shops }: AloneQuestion): Study<AloneAnswer> {

@@ -1,19 +1,16 @@
-// Which collectors are set side by side, and which gates are open in the picture.
+// Which collectors are set side by side: that of the shop, the reader's own, the examples.
 
-import { css, html, LitElement, type TemplateResult } from 'lit';
+import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
-import type { Candidate } from '../../state/decisions/candidates.ts';
-import type { ChoiceEvent } from '../choice-field/choice-event.ts';
-import '../choice-field/choice-field.ts';
-import type { Choice } from '../choice-field/choice-field.ts';
+import { type Candidate, ORIGIN_WORDS } from '../../state/decisions/candidates.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { panelFormStyles } from '../styles/panel-form.styles.ts';
 import { CandidatesEvent } from './candidates-event.ts';
 
 /**
  * @element dc-collector-fields
- * @fires dc-candidates - others are to be compared, or with other gates
+ * @fires dc-candidates - others are to be compared
  */
 @customElement('dc-collector-fields')
 export class CollectorFields extends LitElement {
@@ -56,7 +53,9 @@ export class CollectorFields extends LitElement {
         accent-color: var(--dc-air);
       }
 
-      .today {
+      .whose {
+        display: block;
+        margin: 0;
         color: var(--dc-ink-soft);
         font-size: var(--dc-small);
       }
@@ -64,46 +63,44 @@ export class CollectorFields extends LitElement {
   ];
 
   @property({ attribute: false }) candidates: readonly Candidate[] = [];
-  /** Names of those that are left out. */
+  /** Keys of those that are left out. */
   @property({ attribute: false }) left: readonly string[] = [];
-  /** States of the gates to choose from. */
-  @property({ attribute: false }) states: readonly Choice[] = [];
-  @property() state = '';
+  /** Why some of the reader's own may not be among them; empty where all are. */
+  @property() missing = '';
 
   protected override render(): TemplateResult {
+    const hasOwn = this.candidates.some(({ origin }) => origin === 'own');
     return html`<div class="group">
       <fieldset>
         <legend>Collectors to compare</legend>
         <div class="candidates">
           ${this.candidates.map(
-            ({ name, isToday }) => html`<label>
+            ({ key, name, origin }) => html`<label>
               <input
                 type="checkbox"
-                .checked=${live(!this.left.includes(name))}
-                @change=${() => this.#toggle(name)}
+                .checked=${live(!this.left.includes(key))}
+                @change=${() => this.#toggle(key)}
               />
-              <span>${name}${isToday ? html` <span class="today">today</span>` : ''}</span>
+              <span>${name} <span class="whose">${ORIGIN_WORDS[origin]}</span></span>
             </label>`,
           )}
         </div>
+        ${
+          hasOwn
+            ? nothing
+            : html`<p class="whose">
+              ${this.missing || 'Curves that you keep on the shelf of curves, at “Collector”, come here too.'}
+            </p>`
+        }
       </fieldset>
-      <div class="fields">
-        <dc-choice-field
-          class="long"
-          label="Open in the picture"
-          .choices=${this.states}
-          .value=${this.state}
-          @dc-choice=${({ value }: ChoiceEvent) => this.dispatchEvent(new CandidatesEvent(this.left, value))}
-        ></dc-choice-field>
-      </div>
     </div>`;
   }
 
-  #toggle(name: string): void {
-    const left = this.left.includes(name)
-      ? this.left.filter((each) => each !== name)
-      : [...this.left, name];
-    this.dispatchEvent(new CandidatesEvent(left, this.state));
+  #toggle(key: string): void {
+    const left = this.left.includes(key)
+      ? this.left.filter((each) => each !== key)
+      : [...this.left, key];
+    this.dispatchEvent(new CandidatesEvent(left));
   }
 }
 

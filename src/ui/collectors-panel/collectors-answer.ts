@@ -4,14 +4,17 @@ import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { CollectorsLines } from '../../plot/collectors-plot.ts';
 import { collectorSentence, footingWords } from '../../shop/decisions/collector-sentence.ts';
-import type { CollectorRow } from '../../shop/decisions/collectors.ts';
 import {
   type CloseLook,
   closeTable,
   collectorTable,
   stateName,
 } from '../../state/decisions/collector-tables.ts';
-import type { CollectorAnswer, CollectorQuestion } from '../../state/decisions/question.ts';
+import type {
+  CollectorAnswer,
+  CollectorQuestion,
+  ComparedCollector,
+} from '../../state/decisions/question.ts';
 import type { UnitSystem } from '../../units/quantity.ts';
 import '../answer-table/answer-table.ts';
 import type { ChoiceEvent } from '../choice-field/choice-event.ts';
@@ -19,6 +22,7 @@ import '../choice-field/choice-field.ts';
 import '../collectors-plot/collectors-plot.ts';
 import { figureTableStyles } from '../plot-figure/figure-table.styles.ts';
 import '../plot-figure/plot-tools.ts';
+import type { Answered } from '../study-worker/study-controller.ts';
 import { answerStyles } from '../styles/answer.styles.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { unbroken } from '../unbroken.ts';
@@ -33,6 +37,7 @@ const STATE = 'state ';
  * @fires dc-take - a collector is to be taken over, or kept beside the shop
  * @slot said - what came of that
  * @slot doubt - how sure the answer is
+ * @slot gates - which gates are open in the picture
  */
 @customElement('dc-collectors-answer')
 export class CollectorsAnswer extends LitElement {
@@ -41,7 +46,13 @@ export class CollectorsAnswer extends LitElement {
     figureTableStyles,
     answerStyles,
     css`
-      .choice {
+      /* The words of a failure leave room for what takes a row over. */
+      .tables {
+        --dc-words: 32ch;
+      }
+
+      .choice,
+      ::slotted([slot='gates']) {
         max-inline-size: 420px;
         margin-block-start: 8px;
       }
@@ -67,8 +78,8 @@ export class CollectorsAnswer extends LitElement {
   @property({ attribute: false }) question: CollectorQuestion | undefined;
   @property({ attribute: false }) answer: CollectorAnswer | undefined;
   @property({ attribute: false }) units: UnitSystem = 'us';
-  /** What is open in the picture. */
-  @property() opened = '';
+  /** All of them over the ducts; undefined until that is known. */
+  @property({ attribute: false }) picture: Answered<'collector picture'> | undefined;
 
   @state() private look = '';
 
@@ -106,7 +117,10 @@ export class CollectorsAnswer extends LitElement {
           .rows=${close.rows}
         ></dc-answer-table>
       </div>
-      <div class="picture">${this.#picture(answer, sentence)}</div>
+      <div class="picture">
+        <slot name="gates"></slot>
+        ${this.picture ? this.#picture(this.picture, sentence) : nothing}
+      </div>
     </div>`;
   }
 
@@ -115,7 +129,7 @@ export class CollectorsAnswer extends LitElement {
   }
 
   /** What was done so that alike is compared with alike. */
-  #footing(rows: readonly CollectorRow[]): TemplateResult {
+  #footing(rows: readonly ComparedCollector[]): TemplateResult {
     return html`<details>
       <summary>How the curves were brought to one footing</summary>
       <p class="note">
@@ -131,17 +145,18 @@ export class CollectorsAnswer extends LitElement {
     </details>`;
   }
 
-  #picture({ over, rows }: CollectorAnswer, sentence: string): TemplateResult {
+  #picture({ question, answer }: Answered<'collector picture'>, sentence: string): TemplateResult {
     const lines: CollectorsLines = {
-      system: over.system,
-      collectors: over.collectors.map(({ name, curve, point }, i) => ({
-        name,
-        curve,
-        point,
-        isToday: rows[i]?.isToday ?? false,
+      ...answer,
+      collectors: answer.collectors.map((each, i) => ({
+        ...each,
+        origin: question.candidates[i]!.origin,
       })),
     };
-    return html`<p class="note">Open: ${this.opened}. The bold curve is today’s.</p>
+    return html`<p class="note">
+        Open: ${question.opened}. The bold curve is today’s; hollow points are of examples, with
+        invented curves. In 9 of 10 cases the curves lie within their bands.
+      </p>
       <dc-collectors-plot
         label="Collectors’ curves over the curve of the ducts. ${sentence}"
         .units=${this.units}
@@ -157,7 +172,7 @@ export class CollectorsAnswer extends LitElement {
 }
 
 /** At first the drop that tells the collectors apart, or the first one. */
-function lookOf(wish: string, rows: readonly CollectorRow[]): CloseLook {
+function lookOf(wish: string, rows: readonly ComparedCollector[]): CloseLook {
   const name = wish.slice(ONE.length);
   if (wish.startsWith(ONE) && rows.some((row) => row.name === name)) {
     return { kind: 'collector', name };
@@ -173,7 +188,7 @@ function lookOf(wish: string, rows: readonly CollectorRow[]): CloseLook {
   return { kind: 'state', index: Math.max(0, index) };
 }
 
-function choicesOf(rows: readonly CollectorRow[]) {
+function choicesOf(rows: readonly ComparedCollector[]) {
   return [
     ...(rows[0]?.states ?? []).map((each, i) => ({
       value: `${STATE}${i}`,

@@ -7,8 +7,16 @@ export const collectorsPlotStyles = css`
     stroke-width: 1.5;
   }
 
+  .collector.own {
+    stroke-width: 2.25;
+  }
+
   .collector.today {
     stroke-width: 3;
+  }
+
+  .doubt-flow {
+    fill-opacity: 0.1;
   }
 
   .unknown {
@@ -30,6 +38,13 @@ export const collectorsPlotStyles = css`
     stroke: var(--dc-paper);
     stroke-width: 2;
     paint-order: stroke;
+  }
+
+  /* Hollow, as entered points are: what is invented is not to be mistaken for one's own. */
+  .point.example {
+    fill: var(--dc-paper);
+    stroke: var(--dc-ink);
+    stroke-width: 1.75;
   }
 
   .leader {

@@ -9,6 +9,8 @@ import {
   type DrawnCollector,
 } from '../../plot/collectors-plot.ts';
 import type { Readable } from '../../plot/reading.ts';
+import type { CurveOrigin } from '../../state/decisions/candidates.ts';
+import { pointDoubtWords } from '../../state/decisions/collector-doubt-words.ts';
 import { formatQuantity } from '../../units/format.ts';
 import type { UnitSystem } from '../../units/quantity.ts';
 import { textSize } from '../operating-plot/text-size.ts';
@@ -58,14 +60,16 @@ export class CollectorsPlot extends LitElement {
           <rect x=${left} y=${top} width=${right - left} height=${bottom - top} />
         </clipPath>
         ${axesOf(drawn)}
-        ${drawn.collectors.map(({ line }, i) => curveOf(line, lines.collectors[i]!.isToday))}
+        ${drawn.collectors.map(({ doubt }) => svg`<path class="doubt-flow" clip-path="url(#frame)" d=${doubt} />`)}
+        <path class="doubt-speed" clip-path="url(#frame)" d=${drawn.systemDoubt} />
+        ${drawn.collectors.map(({ line }, i) => curveOf(line, lines.collectors[i]!.origin))}
         <path class="system" clip-path="url(#frame)" d=${drawn.system} />
         ${
           drawn.systemLabel
             ? svg`<text class="name ducts over-grid end" x=${drawn.systemLabel.x} y=${drawn.systemLabel.y}>ducts</text>`
             : nothing
         }
-        ${drawn.collectors.map((each, i) => namedPoint(each, lines.collectors[i]!.isToday))}
+        ${drawn.collectors.map((each, i) => namedPoint(each, lines.collectors[i]!.origin))}
       </svg>
       <dc-plot-reader
         label="collectors on the ducts"
@@ -93,20 +97,20 @@ function axesOf({ frame, flow, pressure }: Drawn): SVGTemplateResult {
   <text class="title end" x=${right} y=${bottom + 37}>air flow, ${flow.unit}</text>`;
 }
 
-function curveOf(line: DrawnCollector['line'], isToday: boolean): SVGTemplateResult {
-  return svg`<path class="collector ${isToday ? 'today' : ''}" clip-path="url(#frame)" d=${line.known} />
+function curveOf(line: DrawnCollector['line'], origin: CurveOrigin): SVGTemplateResult {
+  return svg`<path class="collector ${origin}" clip-path="url(#frame)" d=${line.known} />
     ${line.unknown.map((path) => svg`<path class="unknown" clip-path="url(#frame)" d=${path} />`)}`;
 }
 
 function namedPoint(
   { short, point, label, side }: DrawnCollector,
-  isToday: boolean,
+  origin: CurveOrigin,
 ): SVGTemplateResult {
   if (!point || !label) return svg``;
   const near = label.x + (side === 'right' ? -2 : 2);
   return svg`<line class="leader" x1=${point.x} y1=${point.y} x2=${near} y2=${label.y} />
-    <circle class="point" cx=${point.x} cy=${point.y} r=${isToday ? 7 : 5} />
-    <text class="name over-grid ${side === 'left' ? 'end' : ''} ${isToday ? 'strong' : ''}"
+    <circle class="point ${origin}" cx=${point.x} cy=${point.y} r=${origin === 'today' ? 7 : 5} />
+    <text class="name over-grid ${side === 'left' ? 'end' : ''} ${origin === 'today' ? 'strong' : ''}"
       x=${label.x} y=${label.y}>${short}</text>`;
 }
 
@@ -117,8 +121,8 @@ function readable(
 ): Readable {
   const stops = collectors
     .flatMap(({ name, point }, i) => {
-      const at = lines.collectors[i]!.point;
-      return point && at ? [{ name, point, at }] : [];
+      const { point: at, pointDoubt } = lines.collectors[i]!;
+      return point && at ? [{ name, point, at, pointDoubt }] : [];
     })
     .toSorted((a, b) => a.point.x - b.point.x);
   return {
@@ -127,12 +131,13 @@ function readable(
         name: 'on the ducts',
         places: stops.map(({ point }) => point),
         read: (stop) => {
-          const { name, at } = stops[stop]!;
+          const { name, at, pointDoubt } = stops[stop]!;
           return {
             figures: [
               name,
               formatQuantity('flow', units, at.flow).text,
               formatQuantity('pressure', units, at.suction).text,
+              ...(pointDoubt ? [pointDoubtWords(pointDoubt, units)] : []),
             ],
           };
         },

@@ -1,23 +1,29 @@
 // The shelf of curves: the user's own, kept in this browser, and the examples. Each can be taken as the
 // collector's and saved as a file; files can be taken in, one or many.
 
-import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
-import { customElement, property, state } from 'lit/decorators.js';
+import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
 import { curvesFile } from '../../shop/curves/curve-files.ts';
 import { curvesCsv } from '../../shop/curves/curves-csv.ts';
 import { exampleCurves } from '../../shop/example-curves.ts';
 import type { Curve } from '../../shop/schema/curve-schema.ts';
-import { BrowserCurveStore } from '../../shop/store/browser-curve-store.ts';
-import { CurveShelf, type ShelvedCurve } from '../../state/curve-shelf.ts';
-import { follow } from '../../state/follow.ts';
-import type { Notice } from '../../state/notice.ts';
+import type { CurveShelf, ShelvedCurve } from '../../state/curve-shelf.ts';
+import type { ChoiceEvent } from '../choice-field/choice-event.ts';
+import '../choice-field/choice-field.ts';
+import { currencyChoices } from '../cut-list-panel/currency-choices.ts';
 import '../notice-line/notice-line.ts';
+import type { QuantityEvent } from '../quantity-field/quantity-event.ts';
+import '../quantity-field/quantity-field.ts';
 import { saveFile } from '../shop-desk/save-file.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { buttonStyles } from '../styles/button.styles.ts';
 import type { TextEvent } from '../text-field/text-event.ts';
 import '../text-field/text-field.ts';
 import { TakeCurveEvent } from './curve-shelf-event.ts';
+import { ShelfController } from './shelf-controller.ts';
+
+/** Of a price that is typed first; another can be chosen then. */
+const USUAL_CURRENCY = 'USD';
 
 /**
  * @element dc-curve-shelf
@@ -118,41 +124,13 @@ export class CurveShelfElement extends LitElement {
   /** Where curves are kept; in this browser unless another is given. */
   @property({ attribute: false }) shelf: CurveShelf | undefined;
 
-  @state() private curves: readonly ShelvedCurve[] = [];
-  @state() private notice: Notice | undefined;
-
+  readonly #shelved = new ShelfController(this);
   readonly #examples = exampleCurves();
-  #unfollow: (() => void) | undefined;
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    this.shelf ??= browserShelf();
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.#unfollow?.();
-    this.#unfollow = undefined;
-  }
-
-  protected override willUpdate(changed: PropertyValues<this>): void {
-    const { shelf } = this;
-    if (!changed.has('shelf') || !shelf) return;
-    this.#unfollow?.();
-    this.#unfollow = follow(
-      () => ({ curves: shelf.curves.value, notice: shelf.notice.value }),
-      (view) => {
-        this.curves = view.curves;
-        this.notice = view.notice;
-      },
-    );
-    void shelf.load();
-  }
 
   protected override render(): TemplateResult {
     const { curve, shelf } = this;
     return html`<dc-notice-line
-        .notice=${this.notice}
+        .notice=${this.#shelved.notice}
         @dc-dismiss=${() => shelf?.dismiss()}
       ></dc-notice-line>
       <div class="all">
@@ -172,7 +150,7 @@ export class CurveShelfElement extends LitElement {
             @change=${(event: Event) => void this.#onFiles(event)}
         /></label>
         ${
-          this.curves.length > 0
+          this.#shelved.curves.length > 0
             ? html`<button type="button" @click=${() => saveFile(curvesFile(this.#kept))}>
                 <span>Save all as JSON</span></button
               ><button type="button" @click=${() => saveFile(curvesCsv(this.#kept), 'text/csv')}>
@@ -183,10 +161,10 @@ export class CurveShelfElement extends LitElement {
       </div>
       <h4>Your own, kept in this browser</h4>
       ${
-        this.curves.length === 0
+        this.#shelved.curves.length === 0
           ? html`<p class="note">None yet.</p>`
           : html`<ul>
-            ${this.curves.map((each) => this.#own(each))}
+            ${this.#shelved.curves.map((each) => this.#own(each))}
           </ul>`
       }
       <h4>Examples, with invented points</h4>
@@ -196,7 +174,7 @@ export class CurveShelfElement extends LitElement {
   }
 
   get #kept(): readonly Curve[] {
-    return this.curves.map(({ curve }) => curve);
+    return this.#shelved.curves.map(({ curve }) => curve);
   }
 
   #own({ id, curve }: ShelvedCurve): TemplateResult {
@@ -204,13 +182,18 @@ export class CurveShelfElement extends LitElement {
       const { [key]: _, ...rest } = curve;
       void this.shelf?.change(id, value === undefined ? rest : { ...rest, [key]: value });
     };
+    const price = (amount: number | undefined, currency: string) => {
+      const { price: _, ...rest } = curve;
+      const priced = amount === undefined ? rest : { ...rest, price: { amount, currency } };
+      void this.shelf?.change(id, priced);
+    };
     return this.#row(
       curve,
       html`<button type="button" aria-label="Delete ${curve.name}" @click=${() => void this.shelf?.remove(id)}>
           <span>Delete</span>
         </button>
         <details>
-          <summary>Name, note and source</summary>
+          <summary>Name, note, source and price</summary>
           <div class="details">
             <dc-text-field
               label="Name of the kept curve"
@@ -231,6 +214,26 @@ export class CurveShelfElement extends LitElement {
               .value=${curve.source ?? ''}
               @dc-text=${({ value }: TextEvent) => set('source', value)}
             ></dc-text-field>
+            <dc-quantity-field
+              optional
+              label="Price of the collector"
+              quantity="coefficient"
+              .value=${curve.price?.amount}
+              .low=${0}
+              .high=${1e9}
+              hint="set against the drops that it serves by “Which collector?”"
+              @dc-quantity=${({ value }: QuantityEvent) => price(value, curve.price?.currency ?? USUAL_CURRENCY)}
+            ></dc-quantity-field>
+            ${
+              curve.price === undefined
+                ? nothing
+                : html`<dc-choice-field
+                  label="Currency of the price"
+                  .choices=${currencyChoices(curve.price.currency).filter((each) => each.value !== '')}
+                  .value=${curve.price.currency}
+                  @dc-choice=${({ value }: ChoiceEvent) => price(curve.price?.amount, value)}
+                ></dc-choice-field>`
+            }
           </div>
         </details>`,
     );
@@ -267,14 +270,6 @@ export class CurveShelfElement extends LitElement {
     input.value = '';
     await this.shelf?.addFiles(texts);
   }
-}
-
-function browserShelf(): CurveShelf {
-  return new CurveShelf({
-    store: new BrowserCurveStore(),
-    newId: () => crypto.randomUUID(),
-    now: () => Date.now(),
-  });
 }
 
 /** An example's id is its own; a kept copy has none. */

@@ -30,6 +30,11 @@ export class DoubtController<S extends DoubtSubject> implements ReactiveControll
     host.addController(this);
   }
 
+  /** What may be off, and by how much, as the reader says. */
+  get form(): DoubtForm {
+    return this.#form;
+  }
+
   hostConnected(): void {
     this.#answer = undefined;
   }

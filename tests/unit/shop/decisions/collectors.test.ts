@@ -3,14 +3,23 @@ import { availableSuction } from '../../../../src/curve/collector-curve.ts';
 import { editOf } from '../../../../src/shop/decisions/choice.ts';
 import { footingNotes } from '../../../../src/shop/decisions/collector-footing.ts';
 import { candidateOf, collectorStudy } from '../../../../src/shop/decisions/collectors.ts';
-import { collectorsOverDucts } from '../../../../src/shop/decisions/collectors-over-ducts.ts';
+import {
+  type CollectorOverDucts,
+  collectorsOverDucts,
+} from '../../../../src/shop/decisions/collectors-over-ducts.ts';
 import { exampleCurves } from '../../../../src/shop/example-curves.ts';
+import { travelsWhenOpen } from '../../../../src/shop/gate-state.ts';
 import type { Collector } from '../../../../src/shop/schema/collector-schema.ts';
 import type { Shop } from '../../../../src/shop/schema/shop-schema.ts';
+import { modelOf } from '../../../../src/shop/shop-model.ts';
+import { stateReport } from '../../../../src/shop/state-report.ts';
+import type { DoubtRanges } from '../../../../src/study/doubt-factors.ts';
 import { finish } from '../../../../src/study/progress.ts';
 import { smallShop } from '../small-shop.ts';
 import { solvedByCommandLine } from './command-line.ts';
 import { demoShop } from './demo.ts';
+
+const NOTHING: DoubtRanges = { hoods: 0, fittings: 0, wyes: 0, gates: 0, walls: 0, curve: 0 };
 
 const demo = demoShop();
 const candidates = [demo.collector, ...exampleCurves().map((curve) => candidateOf(demo, curve))];
@@ -133,7 +142,8 @@ describe('the footing of a comparison', () => {
 
 describe('collectors over the ducts', () => {
   it('meet the one system curve where the solver says', () => {
-    const { system, collectors } = collectorsOverDucts(demo, candidates, ['planer']);
+    const travels = travelsWhenOpen(demo.drops, ['planer']);
+    const { system, collectors } = finish(collectorsOverDucts(demo, candidates, travels));
     expect(system[0]).toMatchObject({ flow: 0, suction: 0 });
     for (const [i, { curve, point }] of collectors.entries()) {
       const state = rows[i]!.states.find(({ state: { open } }) => open.join() === 'planer')!;
@@ -143,5 +153,81 @@ describe('collectors over the ducts', () => {
       expect(point!.suction).toBeGreaterThan(system[above - 1]!.suction);
       expect(point!.suction).toBeLessThan(system[above]!.suction);
     }
+  });
+
+  it('lie in bands that end where a separate solve with other pressures says', () => {
+    const travels = travelsWhenOpen(demo.drops, ['planer']);
+    const options = { ranges: { ...NOTHING, curve: 0.05 } };
+    const over = finish(collectorsOverDucts(demo, candidates, travels, options));
+    // Of a factor that is spread evenly from 0.95 to 1.05, 1 in 20 is below 0.955 and 1 above 1.045.
+    const flowWith = (collector: Collector, factor: number) => {
+      const { curve } = collector;
+      const points = curve.points.map((at) => ({ ...at, pressure: factor * at.pressure }));
+      const shop = { ...demo, collector: { ...collector, curve: { ...curve, points } } };
+      return stateReport(modelOf(shop), travels).operatingPoint!.flow;
+    };
+    for (const [i, { pointDoubt }] of over.collectors.entries()) {
+      const { flow } = pointDoubt!;
+      // 256 even cases place each end within 1 in 256 of the spread; what it moves is less by half.
+      expect(flow.low / flowWith(candidates[i]!, 0.955)).toBeCloseTo(1, 3);
+      expect(flow.high / flowWith(candidates[i]!, 1.045)).toBeCloseTo(1, 3);
+    }
+  });
+
+  it('lie within their own bands, and so do the ducts', () => {
+    const travels = travelsWhenOpen(demo.drops, ['planer']);
+    const over = finish(collectorsOverDucts(demo, candidates, travels));
+    for (const { curve, point, pointDoubt, curveDoubt } of over.collectors) {
+      expect(pointDoubt!.flow.low).toBeLessThan(point!.flow);
+      expect(pointDoubt!.flow.high).toBeGreaterThan(point!.flow);
+      expect(pointDoubt!.suction.low).toBeLessThan(pointDoubt!.suction.high);
+      for (const { flow, suction } of curveDoubt) {
+        expect(availableSuction(curve, flow)).toBeGreaterThanOrEqual(suction.low);
+        expect(availableSuction(curve, flow)).toBeLessThanOrEqual(suction.high);
+      }
+    }
+    for (const [k, { flow, suction }] of over.system.entries()) {
+      const band = over.systemDoubt[k]!;
+      expect(band.flow).toBe(flow);
+      expect(band.suction.low).toBeLessThanOrEqual(suction);
+      expect(band.suction.high).toBeGreaterThanOrEqual(suction);
+    }
+  });
+
+  it('have bands of no width where nothing is off, and wider ones where more is', () => {
+    const travels = travelsWhenOpen(demo.drops, ['planer']);
+    const one = [demo.collector];
+    const widthWith = (ranges: Partial<DoubtRanges>) => {
+      const options = { ranges: { ...NOTHING, ...ranges } };
+      const over = finish(collectorsOverDucts(demo, one, travels, options));
+      const [{ curveDoubt, pointDoubt }] = over.collectors as [CollectorOverDucts];
+      const wide = ({ low, high }: { low: number; high: number }) => high - low;
+      return {
+        ducts: wide(over.systemDoubt.at(-1)!.suction),
+        curve: wide(curveDoubt[0]!.suction),
+        point: wide(pointDoubt!.flow),
+      };
+    };
+    expect(widthWith({})).toEqual({ ducts: 0, curve: 0, point: 0 });
+    const fittings = widthWith({ fittings: 0.2 });
+    expect(fittings.ducts).toBeGreaterThan(0);
+    expect(fittings.curve).toBe(0);
+    expect(widthWith({ fittings: 0.4 }).point).toBeGreaterThan(1.5 * fittings.point);
+    const walls = widthWith({ walls: 1 });
+    expect(walls.ducts).toBeGreaterThan(0);
+    const curve = widthWith({ curve: 0.05 });
+    expect(curve).toMatchObject({ ducts: 0 });
+    expect(curve.curve).toBeGreaterThan(0);
+    expect(curve.point).toBeGreaterThan(0);
+  });
+
+  it('follow a gate that stands half open', () => {
+    const shut = travelsWhenOpen(demo.drops, ['planer']);
+    const half = shut.map((travel) => travel / 2);
+    const pointAt = (travels: readonly number[]) =>
+      finish(collectorsOverDucts(demo, [demo.collector], travels)).collectors[0]!.point!;
+    const report = stateReport(modelOf(demo), half);
+    expect(pointAt(half).flow).toBeCloseTo(report.operatingPoint!.flow, 9);
+    expect(pointAt(half).flow).toBeLessThan(pointAt(shut).flow);
   });
 });
