@@ -104,7 +104,7 @@ describe('which collector', () => {
     await shelf.keep({ ...wallBag, price: { amount: 12_345, currency: 'EUR' } });
     await expect.poll(() => names().length, TIME).toBe(8);
     const rowOf = (name: RegExp) => all().getByRole('row', { name }).element().textContent ?? '';
-    expect(rowOf(/^1 hp wall bag unit/)).toMatch(/yours[^]*12.345/);
+    expect(rowOf(/^1 hp wall bag unit/)).toMatch(/12.345.EUR[^]*yours/);
     expect(rowOf(/^example 1 hp wall bag unit/)).toMatch(/example, invented/);
     await shelf.change(shelf.curves.value[0]!.id, { ...wallBag, name: 'Ours' });
     await expect.poll(() => names().some((name) => name.startsWith('Ours')), TIME).toBe(true);
