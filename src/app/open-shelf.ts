@@ -34,8 +34,9 @@ export async function openShelf(units: UnitSystem): Promise<OpenedShelf> {
     now: () => Date.now(),
   };
   const lasting = (failure: StoreFailure, store: MemoryStore): OpenedShelf => {
-    const notice = refusedNotice(failure);
-    return { shelf: new Shelf({ ...outside, store, records: [], notice }), kept: false };
+    const shelf = new Shelf({ ...outside, store, records: [] });
+    shelf.say(refusedNotice(failure, shelf.open.peek().id));
+    return { shelf, kept: false };
   };
   const meanwhile = (later: Promise<BrowserStore>): OpenedShelf => {
     const memory = new MemoryStore();

@@ -23,12 +23,12 @@ export interface Notice {
 
 /** Why, and what helps. */
 const TROUBLES: Readonly<Record<StoreTrouble, string>> = {
-  full: 'There is no room left for this browser’s data. Free some space on the device.',
-  lost: 'The browser closed its database and would not open it again.',
-  aborted: 'The browser gave up writing.',
-  blocked: 'Another tab holds the browser’s database. Close the other tabs of this page.',
+  full: 'There is no room left on the device for what this browser keeps. Free some space.',
+  lost: 'The browser has closed the place where it keeps shops and does not open it again.',
+  aborted: 'The browser broke off in the midst of saving.',
+  blocked: 'Another tab of this page is in the way. Close the other tabs.',
   newer: 'Another tab runs a newer version of this page. Save a file, then load this tab again.',
-  refused: 'This browser refuses to keep shops, as private windows may.',
+  refused: 'This browser refuses to keep shops, as some do in private windows.',
 };
 
 /**
@@ -41,7 +41,7 @@ const TROUBLES: Readonly<Record<StoreTrouble, string>> = {
  */
 export function unsavedNotice(failure: StoreFailure, open: string, retry: () => void): Notice {
   return {
-    text: `Your last changes are not saved. ${TROUBLES[failure.trouble]} They last while the page is open, and saving is tried again by itself. (${failure.message})`,
+    text: `Your last changes are not saved. ${TROUBLES[failure.trouble]} Your changes stay here as long as this page is open, and saving is tried again by itself. To be safe, save a file. (${failure.message})`,
     action: { words: 'Try again', act: retry },
     save: open,
   };
@@ -51,11 +51,13 @@ export function unsavedNotice(failure: StoreFailure, open: string, retry: () => 
  * Says that the browser keeps nothing, from the start.
  *
  * @param failure - how opening the store failed
+ * @param open - id of the open shop
  * @returns the line
  */
-export function refusedNotice({ trouble, message }: StoreFailure): Notice {
+export function refusedNotice({ trouble, message }: StoreFailure, open: string): Notice {
   return {
-    text: `${TROUBLES[trouble]} What you enter lasts while the page is open: save a file under Shops to keep it. What was kept before is left as it was. (${message})`,
+    text: `${TROUBLES[trouble]} What you enter lasts only as long as this page is open: save a file to keep it. Nothing that was kept before is lost. (${message})`,
+    save: open,
   };
 }
 
@@ -67,7 +69,7 @@ export function refusedNotice({ trouble, message }: StoreFailure): Notice {
  */
 export function unreadNotice({ trouble, message }: StoreFailure): Notice {
   return {
-    text: `What other tabs have changed can’t be read now. ${TROUBLES[trouble]} (${message})`,
+    text: `What other tabs have changed can’t be read now, so this one may be behind them. ${TROUBLES[trouble]} (${message})`,
   };
 }
 
@@ -76,7 +78,7 @@ export const savedAgainNotice: Notice = { text: 'Saved: everything is kept again
 
 /** Says that the database was opened anew. */
 export const reopenedNotice: Notice = {
-  text: 'The browser had closed its database. It is open again, and everything is kept.',
+  text: 'The browser had closed the place where it keeps shops. It is open again, and everything is kept.',
 };
 
 /**
@@ -87,7 +89,7 @@ export const reopenedNotice: Notice = {
  */
 export function unblockedNotice(move: () => void): Notice {
   return {
-    text: 'The browser’s database can be opened now.',
+    text: 'The shops that this browser keeps can be read now. What you have entered here is put with them.',
     action: { words: 'Show my shops', act: move },
   };
 }
@@ -124,6 +126,50 @@ export function unansweredNotice(takeOver: () => void): Notice {
  * @returns the line
  */
 export function unreadableNotice(count: number): Notice {
-  const what = count === 1 ? 'One kept shop' : `${count} kept shops`;
-  return { text: `${what} could not be opened and stayed as it was. See Shops for the reason.` };
+  const what =
+    count === 1
+      ? 'One kept shop could not be opened and stayed as it was.'
+      : `${count} kept shops could not be opened and stayed as they were.`;
+  return { text: `${what} See Shops for the reason.` };
+}
+
+/** Where a file is at fault that was never one of this page's, or lost something on the way. */
+const FOREIGN = /^line \d|^the file$|^format$/;
+
+/**
+ * Says that a file was not opened.
+ *
+ * @param name - of the file
+ * @param problems - what is wrong with it
+ * @returns the line
+ */
+export function refusedFileNotice(name: string, problems: readonly Problem[]): Notice {
+  return {
+    text: `“${name}” was not opened.${whyRefused(problems)} What was open stays open.`,
+    problems,
+  };
+}
+
+function whyRefused(problems: readonly Problem[]): string {
+  if (problems.some(({ place }) => FOREIGN.test(place))) {
+    return ' It is not a file that this page saved, or it was damaged on the way.';
+  }
+  if (problems.some(({ message }) => message.includes('newer version'))) {
+    return ' It needs a newer version of this page: load the page again where there is a network.';
+  }
+  return '';
+}
+
+/**
+ * Says that a file could not even be read.
+ *
+ * @param name - of the file
+ * @param error - what the browser says of it
+ * @returns the line
+ */
+export function unreadFileNotice(name: string, error: unknown): Notice {
+  const reason = error instanceof Error ? error.message : String(error);
+  return {
+    text: `“${name}” can’t be read: it may have been moved, or be on a device that is gone. What was open stays open. (${reason})`,
+  };
 }

@@ -13,6 +13,7 @@ import type { UnitSystem } from '../units/quantity.ts';
 import { KeptShops, type KeptShopsParts } from './kept-shops.ts';
 import {
   type Notice,
+  refusedFileNotice,
   savedAgainNotice,
   setAsideNotice,
   unansweredNotice,
@@ -30,8 +31,6 @@ export interface ShelfParts extends KeptShopsParts {
   readonly units: UnitSystem;
   /** Gives ids that no shop has. */
   readonly newId: () => string;
-  /** Something to say at first. */
-  readonly notice?: Notice;
 }
 
 export class Shelf {
@@ -63,9 +62,7 @@ export class Shelf {
     this.shops = this.#kept.shops;
     const entries = this.shops.peek();
     const unreadable = entries.filter(({ kind }) => kind === 'unreadable').length;
-    this.#notice = signal(
-      parts.notice ?? (unreadable > 0 ? unreadableNotice(unreadable) : undefined),
-    );
+    this.#notice = signal(unreadable > 0 ? unreadableNotice(unreadable) : undefined);
     this.notice = computed(() => this.#notice.value);
     const latest = latestOf(entries);
     this.#open = signal(
@@ -103,11 +100,7 @@ export class Shelf {
   addFile({ name, text }: TextFile): void {
     const opened = openShop(text);
     if (opened.kind === 'refused') {
-      const { problems } = opened;
-      this.#notice.value = {
-        text: `“${name}” was not opened. What was open stays open.`,
-        problems,
-      };
+      this.#notice.value = refusedFileNotice(name, opened.problems);
       return;
     }
     this.add(opened.shop);

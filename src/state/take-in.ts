@@ -5,7 +5,7 @@ import { archiveFiles, openArchive } from '../shop/archive.ts';
 import { LONGEST_LINK, openShopLink, shopLink } from '../shop/link/shop-link.ts';
 import type { Shop } from '../shop/schema/shop-schema.ts';
 import type { TextFile } from '../shop/shop-file.ts';
-import type { Notice } from './notice.ts';
+import { type Notice, refusedFileNotice } from './notice.ts';
 import type { Shelf } from './shelf.ts';
 import type { Shelved } from './shelved.ts';
 
@@ -13,11 +13,12 @@ import type { Shelved } from './shelved.ts';
 export function takeArchive(shelf: Shelf, { name, text }: TextFile): void {
   const { shops, problems, count } = openArchive(text);
   shelf.add(...shops);
-  const lead =
-    shops.length === 0
-      ? `“${name}” was not opened. What was open stays open.`
-      : `${shops.length} of ${count} shops were opened from “${name}”.`;
-  shelf.say({ text: lead, ...(problems.length > 0 && { problems }) });
+  if (shops.length === 0) {
+    shelf.say(refusedFileNotice(name, problems));
+    return;
+  }
+  const said = `${shops.length} of ${count} shops were opened from “${name}”.`;
+  shelf.say({ text: said, ...(problems.length > 0 && { problems }) });
 }
 
 /** Opens the shop of a link as a copy of one's own; what was open stays on the shelf. */

@@ -7,6 +7,7 @@ import { Shelf } from '../../src/state/shelf.ts';
 import { shelvedName } from '../../src/state/shelved.ts';
 import type { ShopDesk } from '../../src/ui/shop-desk/shop-desk.ts';
 import '../../src/ui/shop-desk/shop-desk.ts';
+import { ShelfEvent } from '../../src/ui/shop-list/shelf-event.ts';
 import '../../src/ui/shop-list/shop-list.ts';
 import '../../src/ui/start-shop/start-shop.ts';
 import { demoShop } from '../unit/state/demo-shop.ts';
@@ -114,6 +115,24 @@ describe('the desk', () => {
     await page.getByLabelText('Open a file').upload(fileOf({ ...demoShop(), name: 'From a file' }));
     await expect.poll(title).toBe('From a file');
     expect(names(shelf)).toEqual(['From a file']);
+  });
+
+  it('says in plain words that a file is none of this page, or can’t be read at all', async () => {
+    const { shelf } = await placeDesk(two());
+    await button('Shops').click();
+    const choose = page.getByLabelText('Open a file');
+    await choose.upload(new File(['a photo'], 'photo.json', { type: 'application/json' }));
+    await expect
+      .poll(() => text(/It is not a file that this page saved/).elements().length)
+      .toBe(1);
+    await choose.upload(fileOf({ ...demoShop(), version: 9 }));
+    await expect.poll(() => text(/It needs a newer version/).elements().length).toBe(1);
+    const gone = new File(['{}'], 'gone.json');
+    gone.text = () => Promise.reject(new DOMException('not found', 'NotFoundError'));
+    const heading = page.getByRole('heading', { level: 1 }).element();
+    heading.dispatchEvent(new ShelfEvent({ kind: 'file', file: gone }));
+    await expect.poll(() => text(/“gone.json” can’t be read/).elements().length).toBe(1);
+    expect(names(shelf)).toHaveLength(2);
   });
 
   it('lists what is wrong with a file dropped on the page, and leaves open what was open', async () => {

@@ -143,6 +143,8 @@ describe('shops in the browser', () => {
       }),
     );
     expect(await page.getByText(/This browser refuses to keep shops/).count()).toBe(1);
+    const [file] = await Promise.all([page.waitForEvent('download'), press(page, 'Save a file')]);
+    expect(file.suggestedFilename()).toBe('heron-lane-paddle-works.json');
     await start(page, 'For now');
     expect(await title(page)).toBe('For now');
     await page.context().close();
@@ -168,7 +170,7 @@ describe('shops in the browser', () => {
         };
       }),
     );
-    expect(await page.getByText(/Another tab holds the browser’s database/).count()).toBe(1);
+    expect(await page.getByText(/Another tab of this page is in the way/).count()).toBe(1);
     await start(page, 'Meanwhile');
     await press(page, 'Show my shops');
     await page.getByRole('heading', { level: 1, name: 'Meanwhile' }).waitFor();

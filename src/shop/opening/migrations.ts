@@ -62,8 +62,8 @@ export function migrate(document: RawDocument, history: VersionHistory): Migrate
   }
   if (version > history.newest) {
     const message =
-      `is ${version}: the file was made by a newer version of this program, ` +
-      `which reads ${history.format} up to version ${history.newest}. Nothing in it was changed`;
+      `is ${version}: the file was made by a newer version of this program, and this one reads ` +
+      `up to version ${history.newest}. Open it with the newer one; the file is as it was`;
     return { kind: 'refused', message };
   }
   return takeSteps(document, version, history);

@@ -44,7 +44,7 @@ export class NoticeLine extends LitElement {
       }
 
       p {
-        flex: 1 1 8.75rem;
+        flex: 1 1 14rem;
         margin: 0;
         padding-block: 12px;
         overflow-wrap: anywhere;

@@ -7,7 +7,7 @@ import type { ShopVersion } from '../../shop/store/shop-store.ts';
 import { isArchive } from '../../shop/is-archive.ts';
 import { familyOf, type ShopVariant } from '../../state/decisions/family.ts';
 import { follow } from '../../state/follow.ts';
-import type { Notice } from '../../state/notice.ts';
+import { type Notice, unreadFileNotice } from '../../state/notice.ts';
 import type { OpenShop } from '../../state/open-shop.ts';
 import type { Shelf } from '../../state/shelf.ts';
 import { type Shelved, versionFile } from '../../state/shelved.ts';
@@ -231,7 +231,14 @@ export class ShopDesk extends LitElement {
     const { shelf } = this;
     if (!shelf) return;
     const before = shelf.open.peek();
-    const taken = { name: file.name, text: await file.text() };
+    const text = await file.text().catch((error: unknown) => {
+      shelf.say(unreadFileNotice(file.name, error));
+    });
+    if (text === undefined) {
+      scrollTo(0, 0);
+      return;
+    }
+    const taken = { name: file.name, text };
     if (isArchive(taken.text)) (await takeIn()).takeArchive(shelf, taken);
     else shelf.addFile(taken);
     if (shelf.open.peek() !== before) this.#show('shop');
