@@ -1,6 +1,15 @@
 // Every view that the page has, and the steps of a reader that lead to it from the first one. Pictures,
 // axe, the walk by keys and the check of large text all go through this list.
 import type { Page } from 'playwright-core';
+import {
+  chartPicture,
+  chooseChart,
+  drawnPressure,
+  markChart,
+  placeOnPicture,
+  sayAxes,
+} from './chart-picture.ts';
+import { drawnChart } from './drawn-chart.ts';
 
 export interface PageView {
   /** For file names and test names. */
@@ -77,6 +86,21 @@ export const pageViews: readonly PageView[] = [
     reach: async (page) => {
       await unfold(page, PARTS.collector);
       await page.getByRole('textbox', { name: 'Flow of point 1', exact: true }).waitFor();
+    },
+  },
+  {
+    name: 'chart-trace',
+    reach: async (page) => {
+      const chart = drawnChart({ flow: 'linear', pressure: 'logarithmic', turn: 5, skew: 3 });
+      await chooseChart(page, await chartPicture(page, chart));
+      await sayAxes(page, chart);
+      const press = async (value: { flow: number; pressure: number }) =>
+        page.getByRole('application').click({ position: await placeOnPicture(page, chart, value) });
+      await markChart(page, press);
+      for (const flow of [0.1, 0.25, 0.4, 0.55]) {
+        await press({ flow, pressure: drawnPressure(flow) });
+      }
+      await page.getByRole('button', { name: 'Remove traced point 4' }).waitFor();
     },
   },
   {

@@ -77,7 +77,6 @@ export const chartPictureStyles = css`
 
   .loupe {
     position: absolute;
-    inset-block-start: 4px;
     inline-size: 120px;
     block-size: 120px;
     border: 1px solid #1b2025;
@@ -91,6 +90,14 @@ export const chartPictureStyles = css`
       inline-size: 84px;
       block-size: 84px;
     }
+  }
+
+  .loupe.top {
+    inset-block-start: 4px;
+  }
+
+  .loupe.bottom {
+    inset-block-end: 4px;
   }
 
   .loupe.left {

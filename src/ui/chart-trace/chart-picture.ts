@@ -4,15 +4,18 @@
 import { html, LitElement, nothing, svg, type SVGTemplateResult, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { Place } from '../../plot/frame.ts';
+import { type Corner, loupeCorner } from '../../plot/chart-trace/loupe-corner.ts';
 import { isSameMark, type MarkName } from '../../plot/chart-trace/traced-chart.ts';
 import { pictureWords } from '../../plot/chart-trace/trace-words.ts';
 import { SizeController } from '../size-controller.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { chartPictureStyles } from './chart-picture.styles.ts';
+import { MarkDrag } from './mark-drag.ts';
 import { drawnMark, loupe } from './mark-drawing.ts';
 import { MarkEvent, SpotEvent } from './mark-events.ts';
 import type { ChartImage } from './open-picture.ts';
 import { keyStep, within } from './picture-steps.ts';
+import { loupeSize, placeUnder, seenThrough, sizeOfWindow } from './picture-window.ts';
 import type { ShownMark } from './shown-marks.ts';
 import type { Zoom } from './zooms.ts';
 
@@ -43,7 +46,7 @@ export class ChartPicture extends LitElement {
   readonly #size = new SizeController(this);
   readonly #coarse = matchMedia('(pointer: coarse)');
   #down: Place | undefined;
-  #drag: { readonly pointer: number; readonly mark: MarkName } | undefined;
+  #drag: MarkDrag | undefined;
 
   protected override render(): TemplateResult {
     const { image } = this;
@@ -71,7 +74,7 @@ export class ChartPicture extends LitElement {
           ${this.marks.map((mark) => this.#mark(mark, image))}
         </svg>
       </div></div>
-      ${looked ? loupe(looked, image) : nothing}`;
+      ${looked ? loupe(looked, image, this.#corner(looked)) : nothing}`;
   }
 
   get #heldMark(): ShownMark | undefined {
@@ -93,20 +96,24 @@ export class ChartPicture extends LitElement {
     const radius = (this.#coarse.matches ? HANDLE.coarse : HANDLE.fine) * scale;
     return svg`${drawnMark(shown, image, scale, isSameMark(mark, this.held) ? 'held' : '')}
       <circle class="handle" cx=${place.x} cy=${place.y} r=${radius}
-        @pointerdown=${(event: PointerEvent) => this.#onHandle(event, mark)}
+        @pointerdown=${(event: PointerEvent) => this.#onHandle(event, shown)}
         @pointermove=${(event: PointerEvent) => this.#onDrag(event)}
         @pointerup=${(event: PointerEvent) => this.#onDrop(event)}
         @pointercancel=${() => this.#endDrag()}
         @click=${(event: MouseEvent) => event.stopPropagation()} />`;
   }
 
+  #corner(looked: Place): Corner {
+    const window = this.renderRoot.querySelector('.window');
+    const picture = this.renderRoot.querySelector('.picture');
+    if (!window || !picture || !this.image) return { side: 'left', edge: 'top' };
+    const seen = seenThrough(window, picture, this.image);
+    const marks = this.marks.map(({ place }) => seen(place));
+    return loupeCorner(seen(looked), marks, sizeOfWindow(window), loupeSize());
+  }
+
   #placeOf(event: MouseEvent, image: ChartImage): Place {
-    const { left, top, width, height } = this.renderRoot
-      .querySelector('.picture')!
-      .getBoundingClientRect();
-    const x = ((event.clientX - left) / width) * image.width;
-    const y = ((event.clientY - top) / height) * image.height;
-    return within({ x: Math.round(x * 10) / 10, y: Math.round(y * 10) / 10 }, image);
+    return placeUnder(event, this.renderRoot.querySelector('.picture')!, image);
   }
 
   /** A click comes in whole pixels of the page; where the pointer went down is known more closely. */
@@ -132,31 +139,40 @@ export class ChartPicture extends LitElement {
     this.pointed = undefined;
   }
 
-  #onHandle(event: PointerEvent, mark: MarkName): void {
-    if (event.button !== 0 || this.#drag) return;
+  #onHandle(event: PointerEvent, shown: ShownMark): void {
+    if (!this.image || event.button !== 0 || this.#drag) return;
     (event.currentTarget as Element).setPointerCapture(event.pointerId);
-    this.#drag = { pointer: event.pointerId, mark };
-    this.#send(mark, { kind: 'hold' });
+    this.#drag = new MarkDrag(event.pointerId, shown, this.#placeOf(event, this.image));
   }
 
   #onDrag(event: PointerEvent): void {
     const { image } = this;
-    if (!image || this.#drag?.pointer !== event.pointerId) return;
-    const place = this.#placeOf(event, image);
-    this.pointed = place;
-    this.#send(this.#drag.mark, { kind: 'move', place, ended: false });
+    const drag = this.#drag;
+    if (!image || drag?.pointer !== event.pointerId) return;
+    const { mark } = drag.shown;
+    const to = drag.follow(this.#placeOf(event, image), this.#scale(image));
+    if (!to) return;
+    if (!isSameMark(mark, this.held)) this.#send(mark, { kind: 'hold' });
+    this.pointed = within(to, image);
+    this.#send(mark, { kind: 'move', place: this.pointed, ended: false });
   }
 
   #onDrop(event: PointerEvent): void {
-    if (this.#drag?.pointer === event.pointerId) this.#endDrag();
+    const drag = this.#drag;
+    if (!this.image || drag?.pointer !== event.pointerId) return;
+    this.#endDrag();
+    if (drag.hasMoved) return;
+    if (drag.meansMark(this.#scale(this.image))) this.#send(drag.shown.mark, { kind: 'hold' });
+    else this.dispatchEvent(new SpotEvent(drag.down));
   }
 
   #endDrag(): void {
     const drag = this.#drag;
     this.#drag = undefined;
     this.pointed = undefined;
-    const dragged = drag && this.marks.find(({ mark }) => isSameMark(mark, drag.mark));
-    if (dragged) this.#send(dragged.mark, { kind: 'move', place: dragged.place, ended: true });
+    const dragged = drag && this.marks.find(({ mark }) => isSameMark(mark, drag.shown.mark));
+    if (!drag?.hasMoved || !dragged) return;
+    this.#send(dragged.mark, { kind: 'move', place: dragged.place, ended: true });
   }
 
   #onKey(event: KeyboardEvent): void {

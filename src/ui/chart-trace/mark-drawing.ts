@@ -1,6 +1,7 @@
 // How a mark looks on the picture of a chart, and what the loupe shows around a place.
 
 import { html, svg, type SVGTemplateResult, type TemplateResult } from 'lit';
+import type { Corner } from '../../plot/chart-trace/loupe-corner.ts';
 import type { Place } from '../../plot/frame.ts';
 import type { ChartImage } from './open-picture.ts';
 import type { ShownMark } from './shown-marks.ts';
@@ -8,8 +9,8 @@ import type { ShownMark } from './shown-marks.ts';
 /** Half of what the eye sees, and the size of its name [px on the page]. */
 const ARM = 9;
 const NAME_SIZE = 13;
-/** From this part of the width on, names stand left of their marks [-]. */
-const NAMES_LEFT_FROM = 0.8;
+/** What the longest name needs beside its mark [px on the page]. */
+const NAME_ROOM = 77;
 /** What the loupe shows to each side [px of the picture]. */
 const LOUPE_REACH = 12;
 
@@ -34,25 +35,29 @@ export function drawnMark(
       ? `M${x - arm},${y}a${arm},${arm} 0 1 0 ${2 * arm},0a${arm},${arm} 0 1 0 ${-2 * arm},0`
       : `M${x - arm},${y - arm}L${x + arm},${y + arm}M${x - arm},${y + arm}L${x + arm},${y - arm}`;
   const size = NAME_SIZE * scale;
-  const isFarRight = x > NAMES_LEFT_FROM * image.width;
-  const beside = (arm + size / 3) * (isFarRight ? -1 : 1);
+  // Names of an axis' marks stand outside the chart where there is room, clear of curve and points.
+  const isLeft = mark.kind === 'axis' && mark.axis === 'pressure' && x > NAME_ROOM * scale;
+  const isBelow = mark.kind === 'axis' && mark.axis === 'flow' && y + 2 * arm + size < image.height;
+  const anchor = isLeft || x > image.width - NAME_ROOM * scale ? 'end' : 'start';
+  const beside = (arm + size / 3) * (anchor === 'end' ? -1 : 1);
+  const base = isLeft ? y + size / 3 : isBelow ? y + arm + size : y - arm / 2;
   return svg`<path class="under" d=${d} />
     <path class="mark ${mark.kind} ${emphasis}" d=${d} />
-    <text class="name" x=${x + beside} y=${y - arm / 2} text-anchor=${isFarRight ? 'end' : 'start'} font-size=${size} stroke-width=${size / 4}>${name}</text>`;
+    <text class="name" x=${x + beside} y=${base} text-anchor=${anchor} font-size=${size} stroke-width=${size / 4}>${name}</text>`;
 }
 
 /**
- * Draws the loupe, in the corner that is farther from what it shows.
+ * Draws the loupe.
  *
  * @param place - what it is held over [px]
  * @param image - the picture
+ * @param corner - where it stands
  * @returns a drawing with hairlines that leave the place itself free
  */
-export function loupe({ x, y }: Place, image: ChartImage): TemplateResult {
-  const side = x > image.width / 2 ? 'left' : 'right';
+export function loupe({ x, y }: Place, image: ChartImage, corner: Corner): TemplateResult {
   const reach = LOUPE_REACH;
   return html`<svg
-    class="loupe ${side}"
+    class="loupe ${corner.side} ${corner.edge}"
     viewBox="${x - reach} ${y - reach} ${2 * reach} ${2 * reach}"
     aria-hidden="true"
   >
