@@ -24,6 +24,16 @@ export function markWords(mark: MarkName): string {
 }
 
 /**
+ * A mark within a sentence.
+ *
+ * @param mark - a mark of an axis, or a point
+ * @returns 'the first mark of the flow axis', or 'point 3'
+ */
+export function theMark(mark: MarkName): string {
+  return mark.kind === 'point' ? markWords(mark) : `the ${markWords(mark)}`;
+}
+
+/**
  * What the picture is called for those who hear it, with what its keys do.
  *
  * @param held - the mark that the keys move, if one is held
@@ -32,10 +42,10 @@ export function markWords(mark: MarkName): string {
  */
 export function pictureWords(held: MarkName | undefined, next: MarkName | undefined): string {
   if (!held) {
-    return `Picture of the chart. Arrow keys move a cross, by ten pixels with Shift; Enter sets the ${next ? markWords(next) : 'next mark'}.`;
+    return `Picture of the chart. Arrow keys move a cross, by ten pixels with Shift; Enter sets ${next ? theMark(next) : 'the next mark'}.`;
   }
   const away = held.kind === 'point' ? ', Delete takes it away' : '';
-  return `Picture of the chart. Arrow keys move the ${markWords(held)}, by ten pixels with Shift; Enter lets go of it${away}.`;
+  return `Picture of the chart. Arrow keys move ${theMark(held)}, by ten pixels with Shift; Enter lets go of it${away}.`;
 }
 
 /**

@@ -5,6 +5,7 @@ import { html, LitElement, nothing, svg, type SVGTemplateResult, type TemplateRe
 import { customElement, property, state } from 'lit/decorators.js';
 import type { Place } from '../../plot/frame.ts';
 import { type Corner, loupeCorner } from '../../plot/chart-trace/loupe-corner.ts';
+import { alongName, namePlace } from '../../plot/chart-trace/mark-name.ts';
 import { isSameMark, type MarkName } from '../../plot/chart-trace/traced-chart.ts';
 import { pictureWords } from '../../plot/chart-trace/trace-words.ts';
 import { SizeController } from '../size-controller.ts';
@@ -21,6 +22,7 @@ import type { Zoom } from './zooms.ts';
 
 /** Radius of what a pointer hits [px on the page]. */
 const HANDLE = { fine: 12, coarse: 22 };
+
 /**
  * @element dc-chart-picture
  * @fires dc-spot - a place for the next mark
@@ -74,7 +76,7 @@ export class ChartPicture extends LitElement {
           ${this.marks.map((mark) => this.#mark(mark, image))}
         </svg>
       </div></div>
-      ${looked ? loupe(looked, image, this.#corner(looked)) : nothing}`;
+      ${looked ? loupe(looked, image, this.#corner(looked, image)) : nothing}`;
   }
 
   get #heldMark(): ShownMark | undefined {
@@ -103,12 +105,17 @@ export class ChartPicture extends LitElement {
         @click=${(event: MouseEvent) => event.stopPropagation()} />`;
   }
 
-  #corner(looked: Place): Corner {
+  /** Where the loupe hides least of what is marked, as the picture is scrolled now. */
+  #corner(looked: Place, image: ChartImage): Corner {
     const window = this.renderRoot.querySelector('.window');
     const picture = this.renderRoot.querySelector('.picture');
-    if (!window || !picture || !this.image) return { side: 'left', edge: 'top' };
-    const seen = seenThrough(window, picture, this.image);
-    const marks = this.marks.map(({ place }) => seen(place));
+    if (!window || !picture) return { side: 'left', edge: 'top' };
+    const seen = seenThrough(window, picture, image);
+    const scale = this.#scale(image);
+    const marks = this.marks.flatMap(({ mark, place, name }) => [
+      seen(place),
+      ...alongName(name, namePlace(mark, place, image, scale)).map(seen),
+    ]);
     return loupeCorner(seen(looked), marks, sizeOfWindow(window), loupeSize());
   }
 

@@ -2,15 +2,11 @@
 
 import { html, svg, type SVGTemplateResult, type TemplateResult } from 'lit';
 import type { Corner } from '../../plot/chart-trace/loupe-corner.ts';
+import { MARK_ARM, namePlace } from '../../plot/chart-trace/mark-name.ts';
 import type { Place } from '../../plot/frame.ts';
 import type { ChartImage } from './open-picture.ts';
 import type { ShownMark } from './shown-marks.ts';
 
-/** Half of what the eye sees, and the size of its name [px on the page]. */
-const ARM = 9;
-const NAME_SIZE = 13;
-/** What the longest name needs beside its mark [px on the page]. */
-const NAME_ROOM = 77;
 /** What the loupe shows to each side [px of the picture]. */
 const LOUPE_REACH = 12;
 
@@ -29,21 +25,15 @@ export function drawnMark(
   scale: number,
   emphasis: 'held' | '',
 ): SVGTemplateResult {
-  const arm = ARM * scale;
+  const arm = MARK_ARM * scale;
   const d =
     mark.kind === 'point'
       ? `M${x - arm},${y}a${arm},${arm} 0 1 0 ${2 * arm},0a${arm},${arm} 0 1 0 ${-2 * arm},0`
       : `M${x - arm},${y - arm}L${x + arm},${y + arm}M${x - arm},${y + arm}L${x + arm},${y - arm}`;
-  const size = NAME_SIZE * scale;
-  // Names of an axis' marks stand outside the chart where there is room, clear of curve and points.
-  const isLeft = mark.kind === 'axis' && mark.axis === 'pressure' && x > NAME_ROOM * scale;
-  const isBelow = mark.kind === 'axis' && mark.axis === 'flow' && y + 2 * arm + size < image.height;
-  const anchor = isLeft || x > image.width - NAME_ROOM * scale ? 'end' : 'start';
-  const beside = (arm + size / 3) * (anchor === 'end' ? -1 : 1);
-  const base = isLeft ? y + size / 3 : isBelow ? y + arm + size : y - arm / 2;
+  const { place: end, anchor, size } = namePlace(mark, { x, y }, image, scale);
   return svg`<path class="under" d=${d} />
     <path class="mark ${mark.kind} ${emphasis}" d=${d} />
-    <text class="name" x=${x + beside} y=${base} text-anchor=${anchor} font-size=${size} stroke-width=${size / 4}>${name}</text>`;
+    <text class="name" x=${end.x} y=${end.y} text-anchor=${anchor} font-size=${size} stroke-width=${size / 4}>${name}</text>`;
 }
 
 /**

@@ -4,7 +4,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Place } from '../../plot/frame.ts';
 import type { MarkName } from '../../plot/chart-trace/traced-chart.ts';
-import { markWords } from '../../plot/chart-trace/trace-words.ts';
+import { theMark } from '../../plot/chart-trace/trace-words.ts';
 
 /** What the buttons do. */
 export interface NudgeWishes {
@@ -36,11 +36,11 @@ export function markNudge(held: MarkName | undefined, wishes: NudgeWishes): Temp
   return html`<div class="nudge">
     ${
       held
-        ? html`<span class="words">Move the ${markWords(held)}</span>
+        ? html`<span class="words">Move ${theMark(held)}</span>
             ${WAYS.map(
               ({ sign, words, way }) => html`<button
                 type="button"
-                aria-label="Move the ${markWords(held)} ${words}"
+                aria-label="Move ${theMark(held)} ${words}"
                 @click=${() => wishes.move(way)}
               >
                 <span aria-hidden="true">${sign}</span>

@@ -1,0 +1,62 @@
+// Where the name of a mark stands on the picture of a chart: outside the chart where there is room, clear
+// of the curve and its points.
+
+import type { Place } from '../frame.ts';
+import type { MarkName } from './traced-chart.ts';
+
+/** Half of what the eye sees of a mark, and the size of its name [px on the page]. */
+export const MARK_ARM = 9;
+const NAME_SIZE = 13;
+/** What the longest name needs beside its mark [px on the page]. */
+const NAME_ROOM = 92;
+
+/** A name as it is written. */
+export interface NamePlace {
+  /** Of its end that is nearer to the mark, on its base line [px of the picture]. */
+  readonly place: Place;
+  readonly anchor: 'start' | 'end';
+  /** [px of the picture] */
+  readonly size: number;
+}
+
+/**
+ * The place of a name.
+ *
+ * @param mark - whose name it is
+ * @param place - of the mark [px of the picture]
+ * @param picture - its width and height [px]
+ * @param scale - pixels of the picture for one of the page [-]
+ * @returns where it is written
+ */
+export function namePlace(
+  mark: MarkName,
+  { x, y }: Place,
+  picture: { readonly width: number; readonly height: number },
+  scale: number,
+): NamePlace {
+  const arm = MARK_ARM * scale;
+  const size = NAME_SIZE * scale;
+  const isOf = (axis: 'flow' | 'pressure') => mark.kind === 'axis' && mark.axis === axis;
+  const isLeft = isOf('pressure') && x > NAME_ROOM * scale;
+  const isBelow = isOf('flow') && y + 2 * arm + size < picture.height;
+  const anchor = isLeft || x > picture.width - NAME_ROOM * scale ? 'end' : 'start';
+  const beside = (arm + size / 3) * (anchor === 'end' ? -1 : 1);
+  const base = isLeft ? y + size / 3 : isBelow ? y + arm + size : y - arm / 2;
+  return { place: { x: x + beside, y: base }, anchor, size };
+}
+
+/**
+ * Two places on the way of a mark's name, to be kept in sight with the mark itself.
+ *
+ * @param name - what is written
+ * @param at - where
+ * @returns its middle and its far end, by the usual width of a letter [px of the picture]
+ */
+export function alongName(name: string, { place, anchor, size }: NamePlace): readonly Place[] {
+  const length = name.length * size * 0.55 * (anchor === 'end' ? -1 : 1);
+  const y = place.y - size / 3;
+  return [
+    { x: place.x + length / 2, y },
+    { x: place.x + length, y },
+  ];
+}
