@@ -9,6 +9,8 @@ export function textFaults(page: Page): Promise<string[]> {
       readonly words: string;
       readonly element: Element;
       readonly box: DOMRect;
+      /** As much of the box as is not scrolled out of sight. */
+      readonly seen: DOMRect;
     }
 
     /** So much of a line's height is above or below its letters, and so much of them may be shaved [-]. */
@@ -38,6 +40,21 @@ export function textFaults(page: Page): Promise<string[]> {
           getComputedStyle(each).clipPath.startsWith('inset(50%'),
       );
 
+    const scrolls = (overflow: string) => overflow === 'auto' || overflow === 'scroll';
+    const seenOf = (element: Element, box: DOMRect) =>
+      ancestors(element).reduce((seen, ancestor) => {
+        if (ancestor === document.body || ancestor === document.documentElement) return seen;
+        const { overflowX, overflowY } = getComputedStyle(ancestor);
+        const outer = ancestor.getBoundingClientRect();
+        const [left, right] = scrolls(overflowX)
+          ? [Math.max(seen.left, outer.left), Math.min(seen.right, outer.right)]
+          : [seen.left, seen.right];
+        const [top, bottom] = scrolls(overflowY)
+          ? [Math.max(seen.top, outer.top), Math.min(seen.bottom, outer.bottom)]
+          : [seen.top, seen.bottom];
+        return new DOMRect(left, top, Math.max(0, right - left), Math.max(0, bottom - top));
+      }, box);
+
     const all = nodes(document.body);
     const written = all.flatMap((node): Written[] => {
       const element = node.parentElement;
@@ -49,11 +66,11 @@ export function textFaults(page: Page): Promise<string[]> {
       range.selectNodeContents(node);
       return [...range.getClientRects()]
         .filter(({ width, height }) => width > 1 && height > 1)
-        .map(({ x, y, width, height }) => ({
-          words: node.data.replaceAll(/\s+/g, ' ').trim(),
-          element,
-          box: new DOMRect(x, y + EMPTY * height, width, (1 - 2 * EMPTY) * height),
-        }));
+        .map(({ x, y, width, height }) => {
+          const words = node.data.replaceAll(/\s+/g, ' ').trim();
+          const box = new DOMRect(x, y + EMPTY * height, width, (1 - 2 * EMPTY) * height);
+          return { words, element, box, seen: seenOf(element, box) };
+        });
     });
 
     const faults: string[] = [];
@@ -63,7 +80,6 @@ export function textFaults(page: Page): Promise<string[]> {
         const style = getComputedStyle(ancestor);
         const outer = ancestor.getBoundingClientRect();
         const cuts = (overflow: string) => overflow === 'hidden' || overflow === 'clip';
-        const scrolls = (overflow: string) => overflow === 'auto' || overflow === 'scroll';
         if (ancestor === document.body || ancestor === document.documentElement) break;
         if (ancestor instanceof SVGElement && !(ancestor instanceof SVGSVGElement)) continue;
         if (style.display === 'inline' || style.display === 'contents') continue;
@@ -85,9 +101,9 @@ export function textFaults(page: Page): Promise<string[]> {
     for (const [i, one] of written.entries()) {
       for (const other of written.slice(i + 1)) {
         const across =
-          Math.min(one.box.right, other.box.right) - Math.max(one.box.left, other.box.left);
+          Math.min(one.seen.right, other.seen.right) - Math.max(one.seen.left, other.seen.left);
         const down =
-          Math.min(one.box.bottom, other.box.bottom) - Math.max(one.box.top, other.box.top);
+          Math.min(one.seen.bottom, other.seen.bottom) - Math.max(one.seen.top, other.seen.top);
         if (across > SHAVED && down > SHAVED)
           faults.push(`one over the other: ${one.words} | ${other.words}`);
       }

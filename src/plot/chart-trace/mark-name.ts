@@ -7,7 +7,7 @@ import type { MarkName } from './traced-chart.ts';
 /** Half of what the eye sees of a mark, and the size of its name [px on the page]. */
 export const MARK_ARM = 9;
 const NAME_SIZE = 13;
-/** What the longest name needs beside its mark [px on the page]. */
+/** What the longest name needs beside its mark, with the gap between them [px on the page]. */
 const NAME_ROOM = 92;
 
 /** A name as it is written. */
@@ -36,13 +36,17 @@ export function namePlace(
 ): NamePlace {
   const arm = MARK_ARM * scale;
   const size = NAME_SIZE * scale;
-  const isOf = (axis: 'flow' | 'pressure') => mark.kind === 'axis' && mark.axis === axis;
-  const isLeft = isOf('pressure') && x > NAME_ROOM * scale;
-  const isBelow = isOf('flow') && y + 2 * arm + size < picture.height;
-  const anchor = isLeft || x > picture.width - NAME_ROOM * scale ? 'end' : 'start';
-  const beside = (arm + size / 3) * (anchor === 'end' ? -1 : 1);
-  const base = isLeft ? y + size / 3 : isBelow ? y + arm + size : y - arm / 2;
-  return { place: { x: x + beside, y: base }, anchor, size };
+  const room = NAME_ROOM * scale;
+  const gap = arm + size / 3;
+  if (mark.kind === 'axis' && mark.axis === 'pressure') {
+    return x > room
+      ? { place: { x: x - gap, y: y + size / 3 }, anchor: 'end', size }
+      : { place: { x: Math.max(size / 4, x + gap - room), y: y - gap }, anchor: 'start', size };
+  }
+  const isBelow = mark.kind === 'axis' && y + 2 * arm + size < picture.height;
+  const anchor = x > picture.width - room ? 'end' : 'start';
+  const beside = anchor === 'end' ? x - gap : x + gap;
+  return { place: { x: beside, y: isBelow ? y + arm + size : y - arm / 2 }, anchor, size };
 }
 
 /**
