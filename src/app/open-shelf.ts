@@ -6,6 +6,7 @@ import type { Shop } from '../shop/schema/shop-schema.ts';
 import { BrowserStore } from '../shop/store/browser-store.ts';
 import { BrowserTabs } from '../shop/store/browser-tabs.ts';
 import { MemoryStore } from '../shop/store/memory-store.ts';
+import { randomId } from '../shop/store/random-id.ts';
 import { StoreFailure, storeFailure } from '../shop/store/store-failure.ts';
 import { refusedNotice, reopenedNotice, unblockedNotice } from '../state/notice.ts';
 import { Shelf } from '../state/shelf.ts';
@@ -30,7 +31,7 @@ export async function openShelf(units: UnitSystem): Promise<OpenedShelf> {
   const outside = {
     demo: demoShop(),
     units,
-    newId: () => crypto.randomUUID(),
+    newId: randomId,
     now: () => Date.now(),
   };
   const lasting = (failure: StoreFailure, store: MemoryStore): OpenedShelf => {

@@ -3,6 +3,7 @@
 
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 import type { CurveRecord, CurveStore } from './curve-store.ts';
+import { randomId } from './random-id.ts';
 
 /** Name of the database, and of the channel on which its changes are told. */
 const DATABASE = 'dropcurve-curves';
@@ -15,7 +16,7 @@ interface Schema extends DBSchema {
 /** Holds its records in the browser's own database. */
 export class BrowserCurveStore implements CurveStore {
   /** Tells its own changes from those of others. */
-  readonly #mark: string = crypto.randomUUID();
+  readonly #mark: string = randomId();
 
   readAll(): Promise<readonly CurveRecord[]> {
     return withDatabase((database) => database.getAll('curves'));

@@ -1,6 +1,7 @@
 // The shelf of the reader's own curves, as this browser keeps it.
 
 import { BrowserCurveStore } from '../../shop/store/browser-curve-store.ts';
+import { randomId } from '../../shop/store/random-id.ts';
 import { CurveShelf } from '../../state/curve-shelf.ts';
 
 /**
@@ -11,7 +12,7 @@ import { CurveShelf } from '../../state/curve-shelf.ts';
 export function browserShelf(): CurveShelf {
   return new CurveShelf({
     store: new BrowserCurveStore(),
-    newId: () => crypto.randomUUID(),
+    newId: randomId,
     now: () => Date.now(),
   });
 }
