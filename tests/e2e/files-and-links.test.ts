@@ -60,7 +60,7 @@ describe('files and links', () => {
     await page.getByRole('slider').first().waitFor();
     expect(await title()).toBe('Sixty sections');
     await press('Shops');
-    expect(await page.getByRole('listitem').count()).toBe(1);
+    await expect.poll(() => page.getByRole('listitem').count()).toBe(1);
     expect(complaints).toEqual([]);
     await context.close();
   });

@@ -1,16 +1,16 @@
 // The whole of what is shown: the open shop, or the list of shops, or the start of a new one; above
-// it a line where there is something to say. A shop's file may be dropped anywhere.
+// it a line where there is something to say. A shop's file may be dropped anywhere. (A little over 200
+// lines: three views, and all that leads from one to another.)
 
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { ShopVersion } from '../../shop/store/shop-store.ts';
-import { isArchive } from '../../shop/is-archive.ts';
 import { familyOf, type ShopVariant } from '../../state/decisions/family.ts';
 import { follow } from '../../state/follow.ts';
-import { type Notice, unreadFileNotice } from '../../state/notice.ts';
+import type { Notice } from '../../state/notice.ts';
 import type { OpenShop } from '../../state/open-shop.ts';
 import type { Shelf } from '../../state/shelf.ts';
-import { type Shelved, versionFile } from '../../state/shelved.ts';
+import type { Shelved } from '../../state/shelved.ts';
 import type { UnitSystem } from '../../units/quantity.ts';
 import '../notice-line/notice-line.ts';
 import type { ShelfEvent, ShelfWish } from '../shop-list/shelf-event.ts';
@@ -19,7 +19,8 @@ import type { StartEvent } from '../start-shop/start-event.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { buttonStyles } from '../styles/button.styles.ts';
 import { FileDrop } from './file-drop.ts';
-import { saveFile } from './save-file.ts';
+import { grantWish } from './grant-wish.ts';
+import { copyLink, openFile } from './files-and-links.ts';
 import type { SavedFile } from './save-in-place.ts';
 import { shopDeskStyles } from './shop-desk.styles.ts';
 
@@ -173,40 +174,11 @@ export class ShopDesk extends LitElement {
       case 'back':
         this.#show('shop');
         return;
-      case 'demo':
-        shelf.openDemo();
-        this.#show('shop');
-        return;
-      case 'open':
-        shelf.openKept(wish.id);
-        this.#show('shop');
-        return;
       case 'file':
         void this.#openFile(wish.file);
         return;
-      case 'rename':
-        shelf.rename(wish.id, wish.name);
-        return;
-      case 'variant':
-        shelf.keepVariant(wish.shop, wish.words);
-        return;
-      case 'duplicate':
-        shelf.duplicate(wish.id);
-        return;
-      case 'remove':
-        shelf.remove(wish.id);
-        return;
-      case 'restore':
-        shelf.restore(wish.id, wish.version);
-        if (shelf.open.peek().id === wish.id) this.#show('shop');
-        return;
-      case 'download all':
-        void takeIn().then(({ allInOneFile }) => {
-          for (const file of allInOneFile(shelf.shops.peek(), Date.now())) saveFile(file);
-        });
-        return;
       case 'link':
-        void this.#copyLink(shelf, wish.id);
+        void copyLink(shelf, wish.id).then(() => scrollTo(0, 0));
         return;
       case 'save in place':
         void this.#saveInPlace(shelf);
@@ -214,14 +186,18 @@ export class ShopDesk extends LitElement {
       case 'stop saving':
         this.#stopSaving();
         return;
+      case 'demo':
+      case 'open':
+      case 'rename':
+      case 'variant':
+      case 'duplicate':
+      case 'remove':
+      case 'restore':
+      case 'download':
+      case 'download all':
       case 'download version':
-        saveFile(versionFile(wish.version));
+        if (grantWish(shelf, wish) === 'show the shop') this.#show('shop');
         return;
-      case 'download': {
-        const file = shelf.file(wish.id);
-        if (file) saveFile(file);
-        return;
-      }
       default:
         wish satisfies never;
     }
@@ -231,27 +207,9 @@ export class ShopDesk extends LitElement {
     const { shelf } = this;
     if (!shelf) return;
     const before = shelf.open.peek();
-    const text = await file.text().catch((error: unknown) => {
-      shelf.say(unreadFileNotice(file.name, error));
-    });
-    if (text === undefined) {
-      scrollTo(0, 0);
-      return;
-    }
-    const taken = { name: file.name, text };
-    if (isArchive(taken.text)) (await takeIn()).takeArchive(shelf, taken);
-    else shelf.addFile(taken);
+    await openFile(shelf, file);
     if (shelf.open.peek() !== before) this.#show('shop');
     else scrollTo(0, 0);
-  }
-
-  async #copyLink(shelf: Shelf, id: string): Promise<void> {
-    const shop = shelf.shop(id);
-    if (!shop) return;
-    const { linkNotice } = await takeIn();
-    const [page = ''] = location.href.split('#');
-    shelf.say(await linkNotice(shop, id, page, (text) => navigator.clipboard.writeText(text)));
-    scrollTo(0, 0);
   }
 
   async #saveInPlace(shelf: Shelf): Promise<void> {
@@ -270,11 +228,6 @@ export class ShopDesk extends LitElement {
     this.savedTo?.stop();
     this.savedTo = undefined;
   }
-}
-
-/** What is rarely wanted. */
-function takeIn() {
-  return import('../../state/take-in.ts');
 }
 
 declare global {

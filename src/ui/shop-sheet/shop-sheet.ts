@@ -15,6 +15,7 @@ import type { Sheet } from './read-sheet.ts';
 import { sheetAssumptions } from './sheet-assumptions.ts';
 import { sheetCuts } from './sheet-cuts.ts';
 import { sheetStates } from './sheet-states.ts';
+import { sheetTablesStyles } from './sheet-tables.styles.ts';
 import { shopSheetStyles } from './shop-sheet.styles.ts';
 import { unbroken } from '../unbroken.ts';
 
@@ -25,7 +26,7 @@ const MOST = { beside: 440, alone: 720, page: 840 };
 /** @element dc-shop-sheet */
 @customElement('dc-shop-sheet')
 export class ShopSheet extends LitElement {
-  static override styles = [baseStyles, shopSheetStyles];
+  static override styles = [baseStyles, shopSheetStyles, sheetTablesStyles];
 
   @property({ attribute: false }) sheet: Sheet | undefined;
 
