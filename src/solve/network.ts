@@ -1,6 +1,7 @@
 // A duct layout as the solver sees it: a tree of sections in flat arrays, the root at the flange.
 // Section 0 empties into the collector; the inlets of a section are neighbours and come after it,
 // so a loop up through the indices begins at the root and a loop down through them ends there.
+// (A little over 200 lines: the arrays, and what fills them.)
 
 import type { Air } from '../air/air.ts';
 import type { FrictionLaw } from '../duct/friction-law.ts';

@@ -1,6 +1,7 @@
 // Every combination of shut and open gates of a layout, on any number of collectors: branches are
 // tabulated once for each setting of their own gates, so that one state costs a few table readings.
 // A pattern is a number: bit k is 1 where open end k is open, ends counted along the tree.
+// (A little over 200 lines: the tables and what reads them share their layout in memory.)
 
 import { type CollectorCurve, readAvailable } from '../curve/collector-curve.ts';
 import type { Network } from '../solve/network.ts';

@@ -1,5 +1,6 @@
 // Shops kept in this browser, in IndexedDB. Each write is one transaction that is on the disk when
 // its promise is kept. A connection that the browser dropped in the background is opened anew, once.
+// (Over 200 lines: every call of one interface, and each of them a transaction.)
 
 import {
   type DBSchema,

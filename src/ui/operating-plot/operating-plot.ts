@@ -1,5 +1,6 @@
 // The page's largest picture: what the collector gives, what the ducts ask, and the point where the
 // two meet. Axes and collector are drawn anew only when they change; the rest moves with the gates.
+// (A little over 200 lines: one picture, its parts drawn in one order.)
 
 import { html, LitElement, nothing, svg, type SVGTemplateResult, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';

@@ -1,4 +1,5 @@
 // All shops of this browser: open one, name it, copy it, save it as a file, delete it; start another.
+// (A little over 200 lines: each of these is one button of the list.)
 
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';

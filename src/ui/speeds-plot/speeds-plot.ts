@@ -1,5 +1,6 @@
 // The speed at each drop on one scale: a solid mark for the drop's own pipe, a hollow one for the
 // slowest section on its way, and both as dashed outlines where they stood before the last change.
+// (A little over 200 lines: every mark of one row stands here.)
 
 import { html, LitElement, nothing, svg, type SVGTemplateResult, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
