@@ -95,6 +95,10 @@ export const cutListPanelStyles = css`
     border: 0;
   }
 
+  .print + .about {
+    margin-block: 16px 0;
+  }
+
   .print:hover {
     border-color: var(--dc-ink);
   }
