@@ -26,19 +26,14 @@ import '../curve-editor/curve-editor.ts';
 import type { CurveEvent } from '../curve-editor/curve-event.ts';
 import type { TakeCurveEvent } from '../curve-shelf/curve-shelf-event.ts';
 import '../effect-line/effect-line.ts';
-import type { QuantityEvent } from '../quantity-field/quantity-event.ts';
 import '../power-table/power-table.ts';
-import '../quantity-field/quantity-field.ts';
 import { SessionController } from '../session-controller.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { panelFormStyles } from '../styles/panel-form.styles.ts';
+import { amountField, openAmountField } from './amount-field.ts';
 import { ARRANGEMENTS, arrangementKey, arrangementOf } from './arrangement-choice.ts';
-import {
-  type Amount,
-  filterAmounts,
-  type OpenAmount,
-  separatorAmounts,
-} from './collector-amounts.ts';
+import { filterAmounts, separatorAmounts } from './collector-amounts.ts';
+import { knownGroup } from './known-group.ts';
 import { MotorController } from './motor-controller.ts';
 import { motorGroup } from './motor-group.ts';
 
@@ -73,7 +68,7 @@ export class CollectorPanel extends LitElement {
         curve: collector.curve,
         units,
         words: this.#motor.wordsFor(session),
-        amount: (amount) => this.#openAmount(units, amount),
+        amount: (amount) => openAmountField(units, amount),
         set: (curve) => session.edit(replaceCurve(editedCurve(collector.curve, curve))),
       })}
       ${this.#filter(session, collector, units)} ${this.#separator(session, collector, units)}`;
@@ -132,7 +127,7 @@ export class CollectorPanel extends LitElement {
       <h3>How it runs</h3>
       <p class="about">Flow goes with the speed and pressure with its square. On 50 Hz a 60 Hz motor runs at 5/6, 83.3 %.</p>
       <div class="fields">
-        ${this.#amount(units, {
+        ${amountField(units, {
           label: 'Speed, of the speed of its curve',
           quantity: 'fraction',
           value: speedRatio,
@@ -141,7 +136,7 @@ export class CollectorPanel extends LitElement {
           hint: hint('rotation', speedRatio, curve.speed),
           take: (ratio) => session.edit(setCollector({ speedRatio: ratioOrNone(ratio) })),
         })}
-        ${this.#amount(units, {
+        ${amountField(units, {
           label: 'Wheel, of the wheel of its curve',
           quantity: 'fraction',
           value: wheelRatio,
@@ -164,74 +159,32 @@ export class CollectorPanel extends LitElement {
 
   #filter(session: Session, { curve, filter }: Collector, units: UnitSystem): TemplateResult {
     const set = (next: Filter) => session.edit(setCollector({ filter: next }));
-    return html`<div class="group">
-      <h3>Its filter</h3>
-      <p class="about">
-        ${
-          curve.includes.filter
-            ? 'The points hold the clean filter, so only what blinding adds is taken off.'
-            : 'Its loss grows with the flow. How blind it is now stands under “Air, filter and range”.'
-        }
-      </p>
-      <div class="fields">
-        <dc-choice-field
-          class="long"
-          label="Known"
-          .choices=${FILTER_KINDS}
-          .value=${filter.kind}
-          @dc-choice=${({ value }: ChoiceEvent) => set(filterAs(filter, value as FilterKind))}
-        ></dc-choice-field>
-        ${filterAmounts(filter, set).map((amount) => this.#amount(units, amount))}
-      </div>
-    </div>`;
+    return knownGroup({
+      heading: 'Its filter',
+      about: curve.includes.filter
+        ? 'The points hold the clean filter, so only what blinding adds is taken off.'
+        : 'Its loss grows with the flow. How blind it is now stands under “Air, filter and range”.',
+      kinds: FILTER_KINDS,
+      kind: filter.kind,
+      choose: (kind) => set(filterAs(filter, kind as FilterKind)),
+      amounts: filterAmounts(filter, set),
+      units,
+    });
   }
 
   #separator(session: Session, { curve, separator }: Collector, units: UnitSystem): TemplateResult {
     const set = (next: Collector['separator']) => session.edit(setCollector({ separator: next }));
-    return html`<div class="group">
-      <h3>Its separator</h3>
-      <p class="about">
-        ${
-          curve.includes.separator
-            ? 'The points hold the separator, so nothing more is taken off, whatever stands here.'
-            : 'A cyclone or a drum before the fan. Its loss grows with the square of the flow.'
-        }
-      </p>
-      <div class="fields">
-        <dc-choice-field
-          class="long"
-          label="Known"
-          .choices=${SEPARATORS}
-          .value=${separator.kind}
-          @dc-choice=${({ value }: ChoiceEvent) =>
-            set(value === 'none' ? { kind: 'none' } : USUAL_SEPARATOR)}
-        ></dc-choice-field>
-        ${separatorAmounts(separator, set).map((amount) => this.#amount(units, amount))}
-      </div>
-    </div>`;
-  }
-
-  #amount(units: UnitSystem, amount: Amount): TemplateResult {
-    const { take, ...rest } = amount;
-    return this.#openAmount(units, {
-      ...rest,
-      take: (value) => value !== undefined && take(value),
+    return knownGroup({
+      heading: 'Its separator',
+      about: curve.includes.separator
+        ? 'The points hold the separator, so nothing more is taken off, whatever stands here.'
+        : 'A cyclone or a drum before the fan. Its loss grows with the square of the flow.',
+      kinds: SEPARATORS,
+      kind: separator.kind,
+      choose: (kind) => set(kind === 'none' ? { kind: 'none' } : USUAL_SEPARATOR),
+      amounts: separatorAmounts(separator, set),
+      units,
     });
-  }
-
-  #openAmount(units: UnitSystem, amount: OpenAmount): TemplateResult {
-    const { label, quantity, value, low, high, hint = '', optional = false, take } = amount;
-    return html`<dc-quantity-field
-      .label=${label}
-      .quantity=${quantity}
-      .units=${units}
-      .value=${value}
-      .low=${low}
-      .high=${high}
-      .hint=${hint}
-      ?optional=${optional}
-      @dc-quantity=${(event: QuantityEvent) => take(event.value)}
-    ></dc-quantity-field>`;
   }
 
   #onExample(session: Session, id: string): void {
