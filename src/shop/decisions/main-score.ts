@@ -23,25 +23,29 @@ export interface MainScore {
  * How well a shop serves its drops.
  *
  * @param shop - a shop in order
- * @returns drops that are served over each alone and all saved gate sets, and the least room [-]
+ * @param atLeast - how many have to be served for it to count; fewer are not told apart [-]
+ * @returns drops that are served over each alone and all saved gate sets, and the least room [-];
+ *   undefined as soon as it is certain that fewer are served than that
  */
-export function servedIn(shop: Shop): Omit<MainScore, 'wall'> {
+export function servedIn(shop: Shop, atLeast = 0): Omit<MainScore, 'wall'> | undefined {
   const quick = quickShop(modelOf(shop));
   const { low } = shop.carryingRange;
-  let [served, asked, room] = [0, 0, Number.POSITIVE_INFINITY];
-  for (const { open } of usualStates(shop)) {
-    const travels = travelsWhenOpen(shop.drops, open);
+  const states = usualStates(shop).map(({ open }) => travelsWhenOpen(shop.drops, open));
+  const asked = states.flat().filter((travel) => travel > 0).length;
+  let [served, failed, room] = [0, 0, Number.POSITIVE_INFINITY];
+  for (const travels of states) {
     const isSolved = solveQuickly(quick, travels) === 'solved';
-    travels.forEach((travel, i) => {
-      if (travel === 0) return;
-      asked += 1;
+    for (const [i, travel] of travels.entries()) {
+      if (travel === 0) continue;
       const verdict = isSolved ? quickVerdict(quick, i, travel) : 'short';
       if (isServed({ verdict })) served += 1;
+      else failed += 1;
       const { flow, slowest } = quick.figures;
       const need = quick.model.ducts.drops[i]!.need ?? 0;
       const shares = [low > 0 ? slowest / low : room, need > 0 ? flow / need : room];
       room = Math.min(room, ...(isSolved ? shares : [0]));
-    });
+    }
+    if (asked - failed < atLeast) return undefined;
   }
   return { served, asked, room };
 }

@@ -1,20 +1,29 @@
-// A main whose sections may each be of another size, none narrower than what empties into it. All
-// such mains are tried where they are few; where they are many, the search climbs from the best main
-// of one size: each section takes every size in turn, what it leads to is widened and what leads to it
-// narrowed along with it, until no such step is better. It may then miss a better main, and says so.
+// A main whose sections may each be of another size, none narrower than what empties into it. The best
+// one is certain where all that could be better were tried or left out for a reason that holds:
+//
+// - a main that is so wide at the flange that all the air the collector moves at no suction at all
+//   would be too slow there serves nobody, so it can't be better than one that serves a drop;
+// - a main is left as soon as it has failed more drops than the best one so far fails altogether.
+//
+// Where there are too many even so, the search climbs from the best main of one size: each section
+// takes every size in turn, what it leads to is widened and what leads to it narrowed along with it,
+// until no such step is better. It may then miss a better main, and says so.
 
-import { PIPE_FAMILIES } from '../../duct/catalogue.ts';
+import { freeFlow } from '../../curve/free-flow.ts';
+import { PIPE_FAMILIES, type PipeSize } from '../../duct/catalogue.ts';
 import type { Study } from '../../study/progress.ts';
 import type { Shop } from '../schema/shop-schema.ts';
 import { sectionTree } from '../section-tree.ts';
+import { modelOf } from '../shop-model.ts';
 import { type Choice, editOf } from './choice.ts';
 import { isBetterMain, type MainScore, servedIn } from './main-score.ts';
 import { resized } from './main-sections.ts';
+import { countTapers, everyTaper, withSize } from './main-tapers.ts';
 import { type MainFigures, mainState } from './main-state.ts';
 import { solvedStates } from './solved-states.ts';
 
 /** Up to this many mains every one is tried, if nothing else is said [-] */
-const USUAL_FEW = 3000;
+const USUAL_FEW = 40_000;
 
 /** One main. */
 export interface ScoredMain {
@@ -27,7 +36,10 @@ export interface ScoredMain {
 /** The best tapered main beside the best one of one size. */
 export interface TaperedMain {
   readonly sections: readonly string[];
+  /** Whether the best one is certain, or the best that climbing found. */
   readonly search: 'every one' | 'climbing';
+  /** Names of the sizes that a section could have, by rising diameter. */
+  readonly sizes: readonly string[];
   /** How many mains were tried [-] */
   readonly tried: number;
   readonly best: ScoredMain;
@@ -36,12 +48,20 @@ export interface TaperedMain {
   readonly figures: MainFigures;
 }
 
+/** What may be chosen of a search, or left as it is usual. */
+export interface TaperedOptions {
+  /** Ids of the sizes that a section may have; all of the family if nothing is said. */
+  readonly sizes?: readonly string[] | undefined;
+  /** Up to how many mains every one is tried [-] */
+  readonly few?: number;
+}
+
 /** What a search works with. Sizes are positions in the family, by rising diameter. */
 interface Search {
   readonly shop: Shop;
   readonly sections: readonly string[];
   readonly family: string;
-  readonly sizes: readonly { readonly id: string; readonly diameter: number }[];
+  readonly sizes: readonly PipeSize[];
   /** Position in `sections` of the next section of the main downstream, or -1. */
   readonly next: readonly number[];
 }
@@ -54,7 +74,7 @@ interface Search {
  * @param shop - a shop in order
  * @param sections - ids of the sections that count as the main
  * @param familyId - a family of the catalogue
- * @param few - up to how many mains every one is tried [-]
+ * @param options - which of its sizes, and up to how many mains every one is tried [-]
  * @returns a study; a step is one main
  * @throws RangeError where there is no such family or no section
  */
@@ -62,61 +82,70 @@ export function* taperedMainStudy(
   shop: Shop,
   sections: readonly string[],
   familyId: string,
-  few = USUAL_FEW,
+  options: TaperedOptions = {},
 ): Study<TaperedMain> {
-  const search = searchOf(shop, sections, familyId);
-  const known = new Map<string, ScoredMain>();
-  const scoreOf = (sizes: readonly number[]) => {
-    const key = sizes.join();
-    const scored = known.get(key) ?? scoreMain(search, sizes);
-    known.set(key, scored);
-    return scored;
-  };
-  const count = countUpTo(search, few);
-  const isFew = count <= few;
-  let bestUniform: ScoredMain | undefined;
+  const { few = USUAL_FEW } = options;
+  const search = searchOf(shop, sections, familyId, options.sizes);
+  const tried = new Set<string>();
+  let best: ScoredMain | undefined;
   let start: readonly number[] = [];
-  const guess = isFew ? count : 3 * sections.length * search.sizes.length;
+  /** Whether a main that was not tried yet is better than the best so far, which it then is. */
+  const isBetter = (sizes: readonly number[]): boolean => {
+    const key = sizes.join();
+    if (tried.has(key)) return false;
+    tried.add(key);
+    const scored = scoreMain(search, sizes, best?.score.served ?? 0);
+    if (scored === undefined || !isBetterMain(scored.score, best?.score)) return false;
+    [best, start] = [scored, sizes];
+    return true;
+  };
   for (const size of search.sizes.keys()) {
-    const sizes = sections.map(() => size);
-    const scored = scoreOf(sizes);
-    if (isBetterMain(scored.score, bestUniform?.score)) [bestUniform, start] = [scored, sizes];
-    yield { done: known.size, total: Math.max(guess, known.size) };
+    isBetter(sections.map(() => size));
+    yield { done: tried.size, total: sections.length * search.sizes.length };
   }
-  let best = bestUniform;
-  for (const sizes of isFew ? everyMain(search) : []) {
-    const scored = scoreOf(sizes);
-    if (isBetterMain(scored.score, best?.score)) best = scored;
-    yield { done: known.size, total: Math.max(guess, known.size) };
+  const bestUniform = best;
+  if (bestUniform === undefined) throw new RangeError('no section is chosen');
+
+  const widest = bestUniform.score.served > 0 ? widestUseful(search) : search.sizes.length - 1;
+  const count = countTapers({ next: search.next, widest }, few);
+  const isFew = count <= few;
+  if (isFew) {
+    for (const sizes of everyTaper({ next: search.next, widest })) {
+      isBetter(sizes);
+      yield { done: tried.size, total: count + search.sizes.length - 1 - widest };
+    }
   }
+  const guess = 3 * sections.length * search.sizes.length;
   for (let isBetterFound = !isFew; isBetterFound; ) {
     isBetterFound = false;
     for (const section of sections.keys()) {
       for (const size of search.sizes.keys()) {
-        const sizes = withSize(search, start, section, size);
-        const scored = scoreOf(sizes);
-        if (isBetterMain(scored.score, best?.score))
-          [best, start, isBetterFound] = [scored, sizes, true];
-        yield { done: known.size, total: Math.max(guess, known.size) };
+        if (isBetter(withSize(search.next, start, section, size))) isBetterFound = true;
+        yield { done: tried.size, total: Math.max(guess, tried.size) };
       }
     }
   }
-  if (best === undefined || bestUniform === undefined) throw new RangeError('no section is chosen');
-  const edited = editOf(best.choice)(shop);
+  const edited = editOf(best!.choice)(shop);
   const states = solvedStates(edited).map(({ state, report }) =>
     mainState(edited, state, report, sections),
   );
   return {
     sections,
     search: isFew ? 'every one' : 'climbing',
-    tried: known.size,
-    best,
+    sizes: search.sizes.map(({ name }) => name),
+    tried: tried.size,
+    best: best!,
     bestUniform,
     figures: { states },
   };
 }
 
-function searchOf(shop: Shop, sections: readonly string[], familyId: string): Search {
+function searchOf(
+  shop: Shop,
+  sections: readonly string[],
+  familyId: string,
+  wanted: readonly string[] | undefined,
+): Search {
   const family = PIPE_FAMILIES.find(({ id }) => id === familyId);
   if (family === undefined) throw new RangeError(`no family of pipe is called ${familyId}`);
   const tree = sectionTree(shop);
@@ -125,65 +154,36 @@ function searchOf(shop: Shop, sections: readonly string[], familyId: string): Se
     while (at >= 0 && !sections.includes(shop.sections[at]!.id)) at = tree.into[at]!;
     return at < 0 ? -1 : sections.indexOf(shop.sections[at]!.id);
   });
-  const sizes = family.sizes.toSorted((a, b) => a.diameter - b.diameter);
+  const sizes = family.sizes
+    .filter(({ id }) => wanted === undefined || wanted.includes(id))
+    .toSorted((a, b) => a.diameter - b.diameter);
+  if (sizes.length === 0)
+    throw new RangeError(`${familyId} has none of the sizes ${wanted?.join()}`);
   return { shop, sections, family: familyId, sizes, next };
 }
 
-/** How many mains there are, counted no further than just past a limit. */
-function countUpTo(search: Search, limit: number): number {
-  let count = 0;
-  for (const _ of everyMain(search)) {
-    count += 1;
-    if (count > limit) break;
-  }
-  return count;
+/**
+ * Position of the widest size at the flange with which any drop can be served: with the flow at which
+ * the collector has no suction left, the air is just fast enough there. No wye adds energy, so no
+ * operating point lies beyond that flow, and what is farther out is no wider.
+ */
+function widestUseful({ shop, sections, sizes }: Search): number {
+  const flange = shop.sections[sectionTree(shop).into.indexOf(-1)]!.id;
+  // Of a main that doesn't reach the flange, some drops' air may pass nothing.
+  if (!sections.includes(flange)) return sizes.length - 1;
+  const { curve, carryingRange } = modelOf(shop);
+  const most = freeFlow(curve);
+  const isUseful = ({ diameter }: PipeSize) =>
+    most >= carryingRange.low * (Math.PI / 4) * diameter ** 2;
+  return most > 0 ? Math.max(0, sizes.findLastIndex(isUseful)) : sizes.length - 1;
 }
 
-/** Every main that nowhere gets narrower toward the collector. */
-function* everyMain({ sections, sizes, next }: Search): Generator<readonly number[], void, void> {
-  const inward = inwardFirst(next);
-  const chosen = sections.map(() => 0);
-  function* from(k: number): Generator<readonly number[], void, void> {
-    const at = inward[k];
-    if (at === undefined) {
-      yield [...chosen];
-      return;
-    }
-    const most = next[at]! < 0 ? sizes.length - 1 : chosen[next[at]!]!;
-    for (let size = 0; size <= most; size++) {
-      chosen[at] = size;
-      yield* from(k + 1);
-    }
-  }
-  yield* from(0);
-}
-
-/** Positions of the sections, each after the one that it leads to. */
-function inwardFirst(next: readonly number[]): number[] {
-  const depth = (at: number): number => (next[at]! < 0 ? 0 : 1 + depth(next[at]!));
-  return [...next.keys()].toSorted((a, b) => depth(a) - depth(b));
-}
-
-/** A section of another size: all downstream of it is as wide at least, all upstream at most. */
-function withSize(
-  { next }: Search,
+/** Undefined where it serves fewer drops than that. */
+function scoreMain(
+  search: Search,
   sizes: readonly number[],
-  section: number,
-  size: number,
-): readonly number[] {
-  return sizes.map((each, i) => {
-    if (i === section) return size;
-    if (leadsTo(next, section, i)) return Math.max(each, size);
-    return leadsTo(next, i, section) ? Math.min(each, size) : each;
-  });
-}
-
-function leadsTo(next: readonly number[], from: number, to: number): boolean {
-  for (let i = from; i >= 0; i = next[i]!) if (i === to) return true;
-  return false;
-}
-
-function scoreMain(search: Search, sizes: readonly number[]): ScoredMain {
+  atLeast: number,
+): ScoredMain | undefined {
   const { shop, sections, family } = search;
   const ids = sizes.map((size) => search.sizes[size]!.id);
   const pipes = sections.map((id, i) => {
@@ -196,5 +196,6 @@ function scoreMain(search: Search, sizes: readonly number[]): ScoredMain {
     return sum + Math.PI * search.sizes[sizes[i]!]!.diameter * length;
   }, 0);
   const choice = { kind: 'pipes', pipes } as const;
-  return { sizes: ids, score: { ...servedIn(editOf(choice)(shop)), wall }, choice };
+  const served = servedIn(editOf(choice)(shop), atLeast);
+  return served && { sizes: ids, score: { ...served, wall }, choice };
 }

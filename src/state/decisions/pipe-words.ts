@@ -3,6 +3,7 @@
 import { PIPE_FAMILIES, type PipeSize } from '../../duct/catalogue.ts';
 import { pipeWord } from '../../shop/pipe-of.ts';
 import type { Pipe } from '../../shop/schema/section-schema.ts';
+import type { Shop } from '../../shop/schema/shop-schema.ts';
 import { formatQuantity } from '../../units/format.ts';
 import type { UnitSystem } from '../../units/quantity.ts';
 
@@ -43,6 +44,32 @@ export function usualSizes(family: string, system: UnitSystem): readonly string[
   const sizes = sizesOf(family).toSorted((a, b) => a.diameter - b.diameter);
   const usual = sizes.filter(({ name }) => name.endsWith('in.') === (system === 'us'));
   return (usual.length > 0 ? usual : sizes).map(({ id }) => id);
+}
+
+/**
+ * The sizes that a main may be made up of: the row, inches or millimetres, that most of what hangs is
+ * of, and where nothing of that family hangs the row that the reader asks for.
+ *
+ * @param shop - the shop
+ * @param sections - ids of the sections that count as the main
+ * @param family - id of a family of the catalogue
+ * @param system - the units in use
+ * @returns ids of sizes of one row, by rising diameter
+ */
+export function rowOfSizes(
+  shop: Pick<Shop, 'sections'>,
+  sections: readonly string[],
+  family: string,
+  system: UnitSystem,
+): readonly string[] {
+  const inches = usualSizes(family, 'us');
+  const hung = { us: 0, metric: 0 };
+  for (const { id, pipe, length } of shop.sections) {
+    if (!sections.includes(id) || pipe.kind !== 'catalogue' || pipe.family !== family) continue;
+    hung[inches.includes(pipe.size) ? 'us' : 'metric'] += length;
+  }
+  if (hung.us === hung.metric) return usualSizes(family, system);
+  return usualSizes(family, hung.us > hung.metric ? 'us' : 'metric');
 }
 
 function sizesOf(family: string): readonly PipeSize[] {

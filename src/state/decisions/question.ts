@@ -54,6 +54,12 @@ export interface MainQuestion {
   readonly family: string;
 }
 
+/** The best main of several sizes. */
+export interface TaperedQuestion extends MainQuestion {
+  /** Ids of the sizes that a section may have, of one row. */
+  readonly sizes: readonly string[];
+}
+
 /** Every drop alone in several shops. */
 export interface AloneQuestion {
   readonly shops: readonly Shop[];
@@ -96,7 +102,7 @@ export interface CollectorPictureQuestion extends CollectorQuestion {
 interface Subjects {
   readonly reach: { readonly asked: ReachQuestion; readonly answered: ReachAnswer };
   readonly main: { readonly asked: MainQuestion; readonly answered: MainSizes };
-  readonly 'tapered main': { readonly asked: MainQuestion; readonly answered: TaperedMain };
+  readonly 'tapered main': { readonly asked: TaperedQuestion; readonly answered: TaperedMain };
   readonly collectors: { readonly asked: CollectorQuestion; readonly answered: CollectorAnswer };
   readonly 'collector picture': {
     readonly asked: Doubting<CollectorPictureQuestion>;
@@ -125,7 +131,8 @@ export type AnswerOn<S extends Subject> = Subjects[S]['answered'];
 const STUDIES: { readonly [S in Subject]: (question: QuestionOn<S>) => Study<AnswerOn<S>> } = {
   reach: studyReach,
   main: ({ shop, sections, family }) => mainSizeStudy(shop, sections, family),
-  'tapered main': ({ shop, sections, family }) => taperedMainStudy(shop, sections, family),
+  'tapered main': ({ shop, sections, family, sizes }) =>
+    taperedMainStudy(shop, sections, family, { sizes }),
   collectors: studyCollectors,
   'collector picture': studyPicture,
   'reach doubt': ({ shop, run, longest, open, doubt }) =>

@@ -44,15 +44,16 @@ export function taperedTable(tapered: TaperedMain, family: string, speech: MainS
 }
 
 /**
- * How the search went.
+ * How the search went, and how sure its best is.
  *
  * @param tapered - what the search found
- * @returns a sentence
+ * @returns sentences
  */
-export function taperedSentence({ search, tried }: TaperedMain): string {
+export function taperedSentence({ search, tried, sizes }: TaperedMain): string {
+  const row = sizes.length > 1 ? `In sizes from ${sizes[0]} to ${sizes.at(-1)}` : `In ${sizes[0]}`;
   return search === 'every one'
-    ? `All ${tried} mains that nowhere narrow toward the collector were tried.`
-    : `${tried} mains were tried, going from the best one of one size section by section; a better one may have been missed.`;
+    ? `${row} this is the best there is: all mains that nowhere narrow toward the collector were tried, ${tried} of them, but for those too wide at the collector to serve any drop.`
+    : `${row} this is the best found, not proven to be the best there is: there are too many mains to try them all. ${tried} were tried, going from the best one of one size section by section.`;
 }
 
 /** Neighbouring sections of one size are told together. */

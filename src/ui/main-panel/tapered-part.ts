@@ -3,6 +3,7 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { MainQuestion } from '../../state/decisions/question.ts';
+import { rowOfSizes } from '../../state/decisions/pipe-words.ts';
 import { taperedSentence, taperedTable } from '../../state/decisions/tapered-words.ts';
 import type { Session } from '../../state/session.ts';
 import type { UnitSystem } from '../../units/quantity.ts';
@@ -66,7 +67,10 @@ export class TaperedPart extends LitElement {
   }
 
   #ask(): void {
-    if (this.question) void this.#study.ask(this.question);
+    if (!this.question) return;
+    const { shop, sections, family } = this.question;
+    const sizes = rowOfSizes(shop, sections, family, this.units);
+    void this.#study.ask({ ...this.question, sizes });
   }
 }
 

@@ -6,6 +6,7 @@ import {
   suggestedMain,
 } from '../../../../src/shop/decisions/main-sections.ts';
 import { type MainRow, mainSizeStudy } from '../../../../src/shop/decisions/main-sizes.ts';
+import { servedIn } from '../../../../src/shop/decisions/main-score.ts';
 import { isServed } from '../../../../src/shop/decisions/solved-states.ts';
 import { taperedMainStudy } from '../../../../src/shop/decisions/tapered-main.ts';
 import type { Shop } from '../../../../src/shop/schema/shop-schema.ts';
@@ -147,6 +148,17 @@ describe('a main of another size', () => {
   });
 });
 
+/** Places that nowhere fall, from the flange outwards: each is at most as high as the one before. */
+function* ordered(count: number, most: number): Generator<readonly number[], void, void> {
+  if (count === 0) {
+    yield [];
+    return;
+  }
+  for (let first = 0; first <= most; first++) {
+    for (const rest of ordered(count - 1, first)) yield [first, ...rest];
+  }
+}
+
 describe('a tapered main', () => {
   const shop = randomShop(seededRandom(12), { drops: 4, wyes: 'momentum', curve: 'falling' });
   const main = suggestedMain(shop);
@@ -173,13 +185,46 @@ describe('a tapered main', () => {
       });
       const sections = suggestedMain(other);
       const every = finish(taperedMainStudy(other, sections, 'galvanised-snap-lock'));
-      const climbed = finish(taperedMainStudy(other, sections, 'galvanised-snap-lock', 0));
+      const climbed = finish(taperedMainStudy(other, sections, 'galvanised-snap-lock', { few: 0 }));
       expect([every.search, climbed.search]).toEqual(['every one', 'climbing']);
       expect(climbed.best.score.served).toBeLessThanOrEqual(every.best.score.served);
       expect(climbed.best.score.served).toBeGreaterThanOrEqual(climbed.bestUniform.score.served);
       alike += climbed.best.score.served === every.best.score.served ? 1 : 0;
     }
     expect(alike).toBeGreaterThan(3);
+  });
+
+  it('is the best of all that there are, as trying every single one shows', () => {
+    let narrowed = 0;
+    for (const seed of [21, 22, 23, 24, 25, 26]) {
+      const other = randomShop(seededRandom(seed), {
+        drops: 4,
+        wyes: seed % 2 === 0 ? 'momentum' : 'fixed',
+        curve: seed % 3 === 0 ? 'humped' : 'falling',
+      });
+      const sections = suggestedMain(other);
+      const row = ['4in', '5in', '6in', '7in', '8in', '10in', '14in', '16in'];
+      const search = taperedMainStudy(other, sections, 'galvanised-spiral', { sizes: row });
+      const { best, tried, search: how } = finish(search);
+      const all = [...ordered(sections.length, row.length - 1)].map((places) => {
+        const pipes = sections.map((section, i) => {
+          const size = row[places[i]!]!;
+          return {
+            section,
+            pipe: { kind: 'catalogue', family: 'galvanised-spiral', size },
+          } as const;
+        });
+        return servedIn(editOf({ kind: 'pipes', pipes })(other))!;
+      });
+      const most = Math.max(...all.map(({ served }) => served));
+      const room = Math.max(...all.flatMap((each) => (each.served === most ? [each.room] : [])));
+      expect(how).toBe('every one');
+      expect(best.score.served).toBe(most);
+      // Room that differs by less than 1e-3 counts as alike, then the main with less pipe is better.
+      expect(best.score.room).toBeGreaterThan(room - 2e-3);
+      narrowed += tried < all.length ? 1 : 0;
+    }
+    expect(narrowed).toBeGreaterThan(0);
   });
 
   it('counts the drops that the command line finds served', () => {
