@@ -169,7 +169,7 @@ export const pageViews: readonly PageView[] = [
       await page.getByText(/^With everything a little off/).waitFor();
       await press(page, 'Keep beside: main of 7 in.');
       await unfold(page, PARTS.variants);
-      await page.getByRole('table', { name: 'Each drop alone, in each variant' }).waitFor();
+      await page.getByRole('table', { name: /^Each drop alone, in each variant/ }).waitFor();
     },
   },
   { name: 'start', reach: (page) => start(page) },

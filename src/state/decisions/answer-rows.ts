@@ -28,6 +28,12 @@ export interface AnswerRow {
   readonly take?: string;
 }
 
+/** A row below all others, however these are sorted; its cells stand below one column or several. */
+export interface FootRow {
+  readonly name: string;
+  readonly cells: readonly { readonly text: string; readonly span: number }[];
+}
+
 /** By which column rows are sorted, counted from 0, and in which direction. */
 export interface SortOrder {
   readonly column: number;

@@ -1,9 +1,10 @@
 // The shops of a family side by side: each drop alone, and what has to be bought.
 
+import { isServed } from '../../shop/decisions/solved-states.ts';
 import type { DropReport } from '../../shop/state-report.ts';
 import { formatQuantity } from '../../units/format.ts';
 import { unitLabel, type UnitSystem } from '../../units/quantity.ts';
-import type { AnswerCell, AnswerColumn, AnswerRow } from './answer-rows.ts';
+import type { AnswerCell, AnswerColumn, AnswerRow, FootRow } from './answer-rows.ts';
 import type { ShopVariant } from './family.ts';
 import { boughtWords } from './bought-words.ts';
 
@@ -57,35 +58,30 @@ export function variantTable(
 }
 
 /**
- * What has to be bought for each variant, and how many of its drops are served.
+ * What stands below the drops: how many are served alone, and what has to be bought.
  *
  * @param family - the shops, the first one first
  * @param reports - each drop alone, shop by shop
  * @param system - the units to write in
- * @returns the table
+ * @returns rows of a cell a shop, below both of its columns
  */
-export function boughtTable(
+export function variantFoot(
   family: readonly ShopVariant[],
   reports: readonly (readonly DropReport[])[],
   system: UnitSystem,
-): VariantTable {
+): readonly FootRow[] {
   const first = family[0]!.shop;
-  return {
-    columns: [{ name: 'shop' }, { name: 'drops served, alone' }, { name: 'to be bought' }],
-    rows: family.map((variant, at) => {
+  const row = (name: string, textOf: (variant: ShopVariant, at: number) => string): FootRow => ({
+    name,
+    cells: family.map((variant, at) => ({ text: textOf(variant, at), span: 2 })),
+  });
+  return [
+    row('drops served', (_, at) => {
       const drops = reports[at] ?? [];
-      const served = drops.filter(({ verdict }) => verdict === 'carries' || verdict === 'tight');
-      return {
-        key: variant.id,
-        cells: [
-          variantWords(variant),
-          { text: `${served.length} of ${drops.length}`, by: served.length },
-          variant.isFirst ? '' : boughtWords(first, variant.shop, system),
-        ],
-        ...(variant.isOpen ? { mark: 'open' } : {}),
-      };
+      return `${drops.filter(isServed).length} of ${drops.length}`;
     }),
-  };
+    row('to be bought', ({ shop, isFirst }) => (isFirst ? '–' : boughtWords(first, shop, system))),
+  ];
 }
 
 /**

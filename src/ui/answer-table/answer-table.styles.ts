@@ -45,6 +45,16 @@ export const answerTableStyles = css`
     text-align: start;
   }
 
+  tfoot td {
+    max-inline-size: 20ch;
+    vertical-align: top;
+    white-space: normal;
+  }
+
+  tfoot th {
+    vertical-align: top;
+  }
+
   td.words > div {
     inline-size: max-content;
     max-inline-size: var(--dc-words, 44ch);

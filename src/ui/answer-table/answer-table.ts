@@ -13,6 +13,7 @@ import {
   type AnswerColumn,
   type AnswerRow,
   cellText,
+  type FootRow,
   sortedRows,
   type SortOrder,
 } from '../../state/decisions/answer-rows.ts';
@@ -31,6 +32,8 @@ export class AnswerTable extends LitElement {
   @property() caption = '';
   @property({ attribute: false }) columns: readonly AnswerColumn[] = [];
   @property({ attribute: false }) rows: readonly AnswerRow[] = [];
+  /** What stands below the rows. */
+  @property({ attribute: false }) foot: readonly FootRow[] = [];
   @property({ type: Boolean }) sortable = false;
 
   @state() private order: SortOrder | undefined;
@@ -54,6 +57,7 @@ export class AnswerTable extends LitElement {
             (row) => this.#row(row, isTakeable),
           )}
         </tbody>
+        ${this.foot.length === 0 ? nothing : html`<tfoot>${this.foot.map(footRow)}</tfoot>`}
       </table>
     </div>`;
   }
@@ -128,6 +132,13 @@ export class AnswerTable extends LitElement {
     const isAgain = this.order?.column === column && this.order.direction === 'ascending';
     this.order = { column, direction: isAgain ? 'descending' : 'ascending' };
   }
+}
+
+function footRow({ name, cells }: FootRow): TemplateResult {
+  return html`<tr>
+    <th scope="row"><div class="name">${name}</div></th>
+    ${cells.map(({ text, span }) => html`<td colspan=${span}>${text}</td>`)}
+  </tr>`;
 }
 
 /** Words are broken where they are long, but not narrower than they need be. */

@@ -4,7 +4,7 @@ import { html, LitElement, nothing, type PropertyValues, type TemplateResult } f
 import { customElement, property } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { ShopVariant } from '../../state/decisions/family.ts';
-import { boughtTable, variantTable } from '../../state/decisions/variant-table.ts';
+import { variantFoot, variantTable } from '../../state/decisions/variant-table.ts';
 import { variantTaken } from '../../state/decisions/variants.ts';
 import type { Session } from '../../state/session.ts';
 import '../answer-table/answer-table.ts';
@@ -100,19 +100,14 @@ export class VariantsPanel extends LitElement {
     if (!answered || isOf !== true || answered.question.shops.length !== family.length) {
       return html`${nothing}`;
     }
-    const bought = boughtTable(family, answered.answer, units);
     const drops = variantTable(family, answered.answer, units);
     return html`<div class="tables">
       <dc-answer-table
-        caption="What each variant takes, over the shop as it is"
-        .columns=${bought.columns}
-        .rows=${bought.rows}
-      ></dc-answer-table>
-      <dc-answer-table
         sortable
-        caption="Each drop alone, in each variant"
+        caption="Each drop alone, in each variant, and what is to be bought"
         .columns=${drops.columns}
         .rows=${drops.rows}
+        .foot=${variantFoot(family, answered.answer, units)}
       ></dc-answer-table>
     </div>`;
   }
