@@ -4,6 +4,7 @@ import { playwright } from '@vitest/browser-playwright';
 import { join } from 'node:path';
 import { defineConfig } from 'vitest/config';
 import { firstChunk } from './src/app/build/first-chunk.ts';
+import { noRequests } from './src/app/build/no-requests.ts';
 import { policyHeaders } from './src/app/build/policy-headers.ts';
 import { serviceWorker } from './src/app/build/service-worker.ts';
 import { chromiumArguments, findChromium } from './tests/setup/find-chromium.ts';
@@ -18,8 +19,10 @@ export default defineConfig({
   root: at('src'),
   base: './',
   cacheDir: at('.cache/vite'),
-  plugins: [serviceWorker()],
+  plugins: [noRequests(), serviceWorker()],
   resolve: { alias: { 'd3-color': at('src/app/build/no-colours.ts') } },
+  // As it stands, so that it passes the same plugin in tests as in the build.
+  optimizeDeps: { exclude: ['pdfjs-dist'] },
   server: { fs: { allow: [repository] } },
   build: {
     outDir: at('dist'),
@@ -30,7 +33,7 @@ export default defineConfig({
       output: { codeSplitting: { groups: [{ name: firstChunk(), debugName: 'first' }] } },
     },
   },
-  worker: { format: 'es' },
+  worker: { format: 'es', plugins: () => [noRequests()] },
   preview: {
     host: '127.0.0.1',
     port: Number(process.env['PORT'] ?? 4173),

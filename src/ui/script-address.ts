@@ -31,8 +31,24 @@ export function scriptAddress(address: string): string {
   return policy.createScriptURL(address) as string;
 }
 
+/**
+ * Begins a worker.
+ *
+ * @param address - of its script, as the page was built with it
+ * @param name - to know it by
+ * @returns the worker
+ * @throws RangeError where the script is of another origin
+ */
+export function beginScript(address: string, name: string): Worker {
+  // From the disk, browsers begin what stands in the page's own text as a plain script only.
+  const type = import.meta.env.MODE === 'single' ? 'classic' : 'module';
+  return new Worker(scriptAddress(address), { type, name });
+}
+
+/** A page from the disk is of no origin; what it made itself is, like that page, of none. */
 function ownOrigin(address: string): string {
-  const { origin, href } = new URL(address, location.href);
-  if (origin !== location.origin) throw new RangeError(`a script of ${origin} is not run here`);
+  const { origin, href, protocol } = new URL(address, location.href);
+  const isOwn = globalThis.origin === 'null' ? protocol === 'blob:' : origin === location.origin;
+  if (!isOwn) throw new RangeError(`a script of ${origin} is not run here`);
   return href;
 }

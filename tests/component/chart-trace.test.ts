@@ -4,6 +4,7 @@ import { pchip } from '../../src/math/pchip.ts';
 import { valueAt } from '../../src/math/hermite.ts';
 import '../../src/ui/chart-trace/chart-trace.ts';
 import { type DrawnChart, drawnChart } from '../setup/drawn-chart.ts';
+import { smallPdf } from '../setup/small-pdf.ts';
 import { button, drawn, expect, expectAccessible, heard, html, place, text } from './harness.ts';
 
 /** An invented curve, drawn and then traced. */
@@ -83,6 +84,31 @@ async function markAxes(chart: DrawnChart): Promise<void> {
   await type('Pressure axis', 'First mark', '0.2');
   await press(chart, { flow: 0.05, pressure: 2000 });
   await type('Pressure axis', 'Second mark', '2');
+}
+
+const pdf = (bytes: Uint8Array<ArrayBuffer>) =>
+  new File([bytes], 'leaflet.pdf', { type: 'application/pdf' });
+
+function dropOn(element: Element, file: File): void {
+  const dataTransfer = new DataTransfer();
+  dataTransfer.items.add(file);
+  element
+    .shadowRoot!.querySelector('div')!
+    .dispatchEvent(new DragEvent('drop', { dataTransfer, bubbles: true, cancelable: true }));
+}
+
+/** How bright a picture is at some of its pixels: 0 for ink, 255 for paper. */
+async function inkAt(
+  address: string,
+  places: readonly { readonly x: number; readonly y: number }[],
+): Promise<readonly number[]> {
+  const image = new Image();
+  image.src = address;
+  await image.decode();
+  const canvas = new OffscreenCanvas(image.naturalWidth, image.naturalHeight);
+  const context = canvas.getContext('2d')!;
+  context.drawImage(image, 0, 0);
+  return places.map(({ x, y }) => context.getImageData(x, y, 1, 1).data[0]!);
 }
 
 /** Presses Tab until a control of that name, or of such a one, has the focus. */
@@ -263,13 +289,42 @@ describe('tracing the picture of a chart', () => {
     input.files = files.files;
     input.dispatchEvent(new Event('change'));
     await expect.element(text(/“chart\.png” can’t be read as a picture/)).toBeVisible();
-    const sheet = new DataTransfer();
-    sheet.items.add(new File(['%PDF'], 'leaflet.pdf', { type: 'application/pdf' }));
-    element
-      .shadowRoot!.querySelector('div')!
-      .dispatchEvent(
-        new DragEvent('drop', { dataTransfer: sheet, bubbles: true, cancelable: true }),
-      );
-    await expect.element(text(/“leaflet\.pdf” is a PDF/)).toBeVisible();
+    dropOn(element, new File(['curve'], 'chart.svg', { type: 'image/svg+xml' }));
+    await expect.element(text(/“chart\.svg” is image\/svg\+xml\. Choose a PNG/)).toBeVisible();
+  });
+
+  it('draws the page of a PDF that is dropped, as large as a picture may be', async () => {
+    const element = await place(html`<dc-chart-trace></dc-chart-trace>`);
+    const line = [
+      [60, 260],
+      [340, 40],
+    ] as const;
+    dropOn(element, pdf(smallPdf([line], { width: 400, height: 300 })));
+    await expect.element(surface()).toBeVisible();
+    const picture = surface().element().querySelector('image')!;
+    expect(picture.getAttribute('width')).toBe('3000');
+    expect(picture.getAttribute('height')).toBe('2250');
+    // In the middle of the line, and above it: 7.5 pixels to a point, from the upper left.
+    const ink = await inkAt(picture.getAttribute('href')!, [
+      { x: 200 * 7.5, y: 150 * 7.5 },
+      { x: 200 * 7.5, y: 120 * 7.5 },
+    ]);
+    expect(ink).toEqual([0, 255]);
+    expect(page.getByLabelText(/^Page, of/).query()).toBeNull();
+    await expectAccessible(element);
+  });
+
+  it('refuses a locked and a broken PDF in words, and keeps the picture that was there', async () => {
+    const chart = drawnChart({ flow: 'linear', pressure: 'linear', turn: 0, skew: 0 });
+    const element = await placeTrace(chart);
+    await press(chart, { flow: 0.1, pressure: 100 });
+    const before = surface().element().querySelector('image')!.getAttribute('href');
+    const size = { width: 400, height: 300 };
+    dropOn(element, pdf(smallPdf([], size, 'locked')));
+    await expect.element(text(/“leaflet\.pdf” is locked with a password\./)).toBeVisible();
+    dropOn(element, pdf(smallPdf([], size, 'broken')));
+    await expect.element(text(/“leaflet\.pdf” can’t be read as a PDF\./)).toBeVisible();
+    expect(surface().element().querySelector('image')!.getAttribute('href')).toBe(before);
+    expect(surface().element().querySelectorAll('.handle')).toHaveLength(1);
   });
 });

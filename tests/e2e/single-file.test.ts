@@ -37,6 +37,12 @@ describe('the page in one file', () => {
     await page.getByRole('slider').first().waitFor();
     await unfoldAll(page);
     await page.getByRole('slider', { name: 'How blind the filter is' }).waitFor();
+    // What a worker answers.
+    await page.locator('dc-reach-panel').scrollIntoViewIfNeeded();
+    await page
+      .getByText(/ can reach /)
+      .first()
+      .waitFor();
     await press(page, 'Only Lathe');
     await page
       .getByText(/^Lathe open/)

@@ -49,16 +49,31 @@ export async function chartPicture(page: Page, chart: DrawnChart): Promise<Buffe
   return Buffer.from(bytes);
 }
 
+/** A file for the chooser. */
+export interface ChosenFile {
+  readonly name: string;
+  readonly mimeType: string;
+  readonly buffer: Buffer;
+}
+
 /** Unfolds the way in under the curve, and chooses a picture there. */
 export async function chooseChart(page: Page, picture: Buffer): Promise<void> {
+  await unfoldTracing(page);
+  await chooseFile(page, { name: 'leaflet.png', mimeType: 'image/png', buffer: picture });
+  await page.getByRole('application').waitFor();
+}
+
+export async function unfoldTracing(page: Page): Promise<void> {
   await page.getByRole('heading', { level: 2, name: 'Collector', exact: true }).click();
   await page.getByText('From a picture of a chart').click();
+}
+
+export async function chooseFile(page: Page, file: ChosenFile): Promise<void> {
   const [chooser] = await Promise.all([
     page.waitForEvent('filechooser'),
     page.getByLabel('Picture of the chart', { exact: true }).click(),
   ]);
-  await chooser.setFiles({ name: 'leaflet.png', mimeType: 'image/png', buffer: picture });
-  await page.getByRole('application').waitFor();
+  await chooser.setFiles(file);
 }
 
 /** Says in which units the chart is written, and how its pressures run. */

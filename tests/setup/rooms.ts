@@ -17,7 +17,7 @@ export const rooms: readonly Room[] = [
   { name: 'shop', packages: ['zod', 'idb'] },
   { name: 'state', packages: ['@preact/signals-core'] },
   { name: 'plot', packages: ['d3-scale'] },
-  { name: 'ui', packages: ['lit', '@lit/context'] },
+  { name: 'ui', packages: ['lit', '@lit/context', 'pdfjs-dist'] },
   { name: 'app', packages: 'any' },
 ];
 

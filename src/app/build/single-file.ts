@@ -18,6 +18,8 @@ export async function writeSingleFile(target: string): Promise<void> {
       configFile: join(repository, 'vite.config.ts'),
       logLevel: 'warn',
       mode: 'single',
+      // Plain scripts: others are not begun from the disk.
+      worker: { format: 'iife' },
       build: {
         outDir: folder,
         emptyOutDir: true,

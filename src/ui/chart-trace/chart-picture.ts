@@ -14,7 +14,7 @@ import { chartPictureStyles } from './chart-picture.styles.ts';
 import { MarkDrag } from './mark-drag.ts';
 import { drawnMark, loupe } from './mark-drawing.ts';
 import { MarkEvent, SpotEvent } from './mark-events.ts';
-import type { ChartImage } from './open-picture.ts';
+import type { ChartImage } from './chart-image.ts';
 import { keyStep, within } from './picture-steps.ts';
 import { loupeSize, placeUnder, seenThrough, sizeOfWindow } from './picture-window.ts';
 import type { ShownMark } from './shown-marks.ts';

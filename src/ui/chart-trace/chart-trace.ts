@@ -18,7 +18,7 @@ import './chart-picture.ts';
 import { chartTraceStyles } from './chart-trace.styles.ts';
 import type { MarkEvent, SpotEvent } from './mark-events.ts';
 import { markNudge } from './mark-nudge.ts';
-import type { ChartImage } from './open-picture.ts';
+import type { ChartImage } from './chart-image.ts';
 import './picture-choice.ts';
 import type { PictureEvent } from './picture-event.ts';
 import { shownMarks } from './shown-marks.ts';
@@ -58,6 +58,7 @@ export class ChartTrace extends LitElement {
       @drop=${(event: DragEvent) => this.#onDrop(event)}
     >
       <dc-picture-choice
+        .shown=${this.tracer?.picture}
         @dc-picture=${(event: PictureEvent) => this.#onPicture(event)}
       ></dc-picture-choice>
       ${this.tracer ? this.#work(this.tracer) : nothing}

@@ -4,7 +4,7 @@ import { html, svg, type SVGTemplateResult, type TemplateResult } from 'lit';
 import type { Corner } from '../../plot/chart-trace/loupe-corner.ts';
 import { MARK_ARM, namePlace } from '../../plot/chart-trace/mark-name.ts';
 import type { Place } from '../../plot/frame.ts';
-import type { ChartImage } from './open-picture.ts';
+import type { ChartImage } from './chart-image.ts';
 import type { ShownMark } from './shown-marks.ts';
 
 /** What the loupe shows to each side [px of the picture]. */

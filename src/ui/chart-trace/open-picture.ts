@@ -1,29 +1,24 @@
 // Makes a picture of a file that somebody chose: of one size that all places on it refer to, upright,
-// and without whatever else the file holds. It stays in this browser and is kept nowhere.
+// and without whatever else the file holds. Of a PDF, each page is one. It stays in this browser and is
+// kept nowhere.
 
-/** A picture to trace from. */
-export interface ChartImage {
-  /** Address of the picture within this page; give it back with `URL.revokeObjectURL`. */
-  readonly url: string;
-  /** [px] */
-  readonly width: number;
-  readonly height: number;
-}
+import type { ChartImage } from './chart-image.ts';
+import { drawnImage, LONGEST_SIDE } from './drawn-image.ts';
+import type { PdfPages } from './pdf-pages.ts';
 
 /** How opening a picture ended. */
 export type OpenedPicture =
-  | { readonly kind: 'open'; readonly image: ChartImage }
+  | { readonly kind: 'open'; readonly image: ChartImage; readonly pages: PdfPages | undefined }
   | { readonly kind: 'refused'; readonly words: string };
 
 const KINDS = ['image/png', 'image/jpeg', 'image/webp'];
+const PDF = 'application/pdf';
 /** What the chooser of files offers. */
-export const ACCEPTED = KINDS.join(',');
+export const ACCEPTED = [...KINDS, PDF].join(',');
 /** Larger files are no chart [bytes]. */
 const LARGEST_FILE = 50_000_000;
 /** Pictures of more are refused before they fill the memory: 100 million [px]. */
 const MOST_PIXELS = 1e8;
-/** A longer side is made as short as this [px]. */
-const LONGEST_SIDE = 3000;
 
 /**
  * Opens a picture.
@@ -37,14 +32,10 @@ export async function openPicture(file: File): Promise<OpenedPicture> {
     const size = Math.round(file.size / 1e6);
     return refused(`${name} has ${size} MB; at most 50 MB can be opened. Cut the chart out of it.`);
   }
-  if (file.type === 'application/pdf') {
-    return refused(
-      `${name} is a PDF. Take a picture of its page on your screen and paste that here.`,
-    );
-  }
+  if (file.type === PDF) return openFirstPage(file, name);
   if (!KINDS.includes(file.type)) {
     const kind = file.type === '' ? 'a file of unknown kind' : file.type;
-    return refused(`${name} is ${kind}. Choose a PNG, JPEG or WebP picture.`);
+    return refused(`${name} is ${kind}. Choose a PNG, JPEG or WebP picture, or a PDF.`);
   }
   try {
     const { width, height } = await sizeOf(file);
@@ -53,7 +44,7 @@ export async function openPicture(file: File): Promise<OpenedPicture> {
         `${name} has ${width} × ${height} pixels, and at most 100 million can be opened. Cut the chart out of it, or make it smaller.`,
       );
     }
-    return { kind: 'open', image: await drawn(await createImageBitmap(file)) };
+    return { kind: 'open', image: await drawn(file), pages: undefined };
   } catch {
     return refused(
       `${name} can’t be read as a picture. Open it elsewhere, save it as PNG, and choose that.`,
@@ -77,19 +68,42 @@ async function sizeOf(file: File): Promise<{ readonly width: number; readonly he
   }
 }
 
-async function drawn(bitmap: ImageBitmap): Promise<ChartImage> {
+async function drawn(file: File): Promise<ChartImage> {
+  const bitmap = await createImageBitmap(file);
   const scale = Math.min(1, LONGEST_SIDE / Math.max(bitmap.width, bitmap.height));
   const width = Math.max(1, Math.round(bitmap.width * scale));
   const height = Math.max(1, Math.round(bitmap.height * scale));
-  const canvas = new OffscreenCanvas(width, height);
-  const context = canvas.getContext('2d');
-  if (!context) throw new Error('there is no canvas to draw on');
-  context.fillStyle = 'white';
-  context.fillRect(0, 0, width, height);
-  context.drawImage(bitmap, 0, 0, width, height);
-  bitmap.close();
-  const url = URL.createObjectURL(await canvas.convertToBlob());
-  return { url, width, height };
+  return drawnImage(width, height, (canvas) => {
+    canvas.getContext('2d')!.drawImage(bitmap, 0, 0, width, height);
+    bitmap.close();
+  });
+}
+
+/** What reads a PDF is loaded when there is one. */
+async function openFirstPage(file: File, name: string): Promise<OpenedPicture> {
+  const instead = 'take a picture of the page with the chart, and paste that here';
+  try {
+    const { openPdf, MOST_PAGES } = await import('./pdf-pages.ts');
+    const opened = await openPdf(file);
+    switch (opened.kind) {
+      case 'pages':
+        return { kind: 'open', image: opened.first, pages: opened.pages };
+      case 'broken':
+        return refused(`${name} can’t be read as a PDF. Open it elsewhere, ${instead}.`);
+      case 'locked':
+        return refused(`${name} is locked with a password. Open it elsewhere, ${instead}.`);
+      case 'too many':
+        return refused(
+          `${name} has ${opened.count} pages; at most ${MOST_PAGES} can be opened. Print the page with the chart to a file of its own.`,
+        );
+      default:
+        return opened satisfies never;
+    }
+  } catch {
+    return refused(
+      `What reads a PDF could not be loaded. Open ${name} elsewhere, ${instead}; or load this page anew.`,
+    );
+  }
 }
 
 function refused(words: string): OpenedPicture {

@@ -1,7 +1,7 @@
 // Sent when a picture was opened to trace from.
 
 import { DcEvent } from '../dc-event.ts';
-import type { ChartImage } from './open-picture.ts';
+import type { ChartImage } from './chart-image.ts';
 
 export class PictureEvent extends DcEvent {
   static readonly type = 'dc-picture';

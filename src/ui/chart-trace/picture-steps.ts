@@ -1,7 +1,7 @@
 // Steps over the picture of a chart by arrow keys, and its edges.
 
 import type { Place } from '../../plot/frame.ts';
-import type { ChartImage } from './open-picture.ts';
+import type { ChartImage } from './chart-image.ts';
 
 /** How far an arrow moves with Shift; without, it is a pixel of the picture [px]. */
 const LONG_STEP = 10;

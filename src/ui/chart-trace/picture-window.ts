@@ -2,7 +2,7 @@
 // a window, in which it scrolls and in whose corners the loupe stands.
 
 import type { Place } from '../../plot/frame.ts';
-import type { ChartImage } from './open-picture.ts';
+import type { ChartImage } from './chart-image.ts';
 import { within } from './picture-steps.ts';
 
 /** The loupe with the room around it: what `chart-picture.styles.ts` gives it [px]. */

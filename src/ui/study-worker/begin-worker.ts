@@ -2,7 +2,7 @@
 
 import type { StudyEars, StudyPort } from '../../state/decisions/study-client.ts';
 import type { FromWorker } from '../../state/decisions/study-messages.ts';
-import { scriptAddress } from '../script-address.ts';
+import { beginScript } from '../script-address.ts';
 // oxlint-disable-next-line import/default -- with these words behind it, Vite gives its address
 import address from './study.worker.ts?worker&url';
 
@@ -13,7 +13,7 @@ import address from './study.worker.ts?worker&url';
  * @returns the way to speak to it and to end it
  */
 export function beginWorker(ears: StudyEars): StudyPort {
-  const worker = new Worker(scriptAddress(address), { type: 'module', name: 'studies' });
+  const worker = beginScript(address, 'studies');
   worker.addEventListener('message', (event: MessageEvent<FromWorker>) => ears.message(event.data));
   worker.addEventListener('messageerror', () => ears.broken('what it answered can’t be read'));
   worker.addEventListener('error', (event) => {
