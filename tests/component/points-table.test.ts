@@ -1,5 +1,6 @@
 import { describe, it } from 'vitest';
 import { page, userEvent } from 'vitest/browser';
+import type { CurvePoint } from '../../src/curve/curve-data.ts';
 import type { PointsTable } from '../../src/ui/points-table/points-table.ts';
 import '../../src/ui/points-table/points-table.ts';
 import { button, drawn, expect, expectAccessible, heard, html, place, text } from './harness.ts';
@@ -9,7 +10,7 @@ const POINTS = [
   { flow: 0.25, pressure: 1500 },
   { flow: 0.5, pressure: 400 },
 ];
-const placeTable = (points = POINTS) =>
+const placeTable = (points: readonly CurvePoint[] = POINTS) =>
   place<PointsTable>(
     html`<dc-points-table .points=${points} .units=${'metric'} pressure="Suction"></dc-points-table>`,
   );
@@ -47,6 +48,32 @@ describe('the table of points', () => {
     await drawn();
     expect(flows()).toEqual(['0', '360', '900', '1800']);
     expect(events.at(-1)!.points).toEqual(POINTS.toSpliced(1, 0, { flow: 0.1, pressure: 1800 }));
+  });
+
+  it('is saved as CSV in the units shown, with what is set aside', async () => {
+    await placeTable([POINTS[0]!, { ...POINTS[1]!, aside: true }, POINTS[2]!]);
+    let file: Blob | undefined;
+    const createObjectURL = URL.createObjectURL.bind(URL);
+    URL.createObjectURL = (blob: Blob) => {
+      file = blob;
+      return createObjectURL(blob);
+    };
+    try {
+      await button('Save as CSV: Points of the curve').click();
+    } finally {
+      URL.createObjectURL = createObjectURL;
+    }
+    expect(((await file?.text()) ?? '').trim().split('\r\n')).toEqual([
+      'Flow [m³/h],Suction [Pa],Remark',
+      '0,2000,',
+      '900,1500,set aside',
+      '1800,400,',
+    ]);
+  });
+
+  it('has nothing to save while it has no points', async () => {
+    await placeTable([]);
+    expect(page.getByRole('button', { name: /^Save as CSV/ }).query()).toBeNull();
   });
 
   it('keeps the focus where it went though rows move under it', async () => {

@@ -1,5 +1,6 @@
 // The picture of a chart with the marks that were set on it. A press sets the next one, marks are
 // dragged; by keys a cross is moved and set, or the mark that is held. A loupe shows what is under it.
+// (Over 200 lines: pointer, keys and loupe share the place that is pointed at.)
 
 import { html, LitElement, nothing, svg, type SVGTemplateResult, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';

@@ -1,7 +1,8 @@
 // The shelf of curves: the user's own, kept in this browser, and the examples. Each can be taken as the
 // collector's and saved as a file; files can be taken in, one or many.
+// (Over 200 lines by a little: one row, and all that can be done with it.)
 
-import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { curvesFile } from '../../shop/curves/curve-files.ts';
 import { curvesCsv } from '../../shop/curves/curves-csv.ts';
@@ -21,6 +22,7 @@ import type { TextEvent } from '../text-field/text-event.ts';
 import '../text-field/text-field.ts';
 import { TakeCurveEvent } from './curve-shelf-event.ts';
 import { ShelfController } from './shelf-controller.ts';
+import { curveShelfStyles } from './curve-shelf.styles.ts';
 
 /** Of a price that is typed first; another can be chosen then. */
 const USUAL_CURRENCY = 'USD';
@@ -31,92 +33,7 @@ const USUAL_CURRENCY = 'USD';
  */
 @customElement('dc-curve-shelf')
 export class CurveShelfElement extends LitElement {
-  static override styles = [
-    baseStyles,
-    buttonStyles,
-    css`
-      :host {
-        display: block;
-        max-inline-size: 60rem;
-      }
-
-      ul {
-        margin: 0;
-        padding: 0;
-        list-style: none;
-      }
-
-      li {
-        padding-block: 4px;
-        border-block-end: 1px solid var(--dc-rule);
-      }
-
-      .row,
-      .all {
-        display: flex;
-        flex-wrap: wrap;
-        align-items: center;
-        gap: 0 12px;
-      }
-
-      .name {
-        flex: 1 1 16rem;
-        min-inline-size: 0;
-      }
-
-      .note {
-        color: var(--dc-ink-soft);
-        font-size: var(--dc-small);
-      }
-
-      h4 {
-        margin: 12px 0 0;
-        font-size: var(--dc-small);
-        font-weight: 600;
-      }
-
-      summary {
-        min-block-size: 44px;
-        padding-block: 12px;
-        font-size: var(--dc-small);
-        line-height: 20px;
-        cursor: pointer;
-      }
-
-      .details {
-        display: grid;
-        gap: 8px;
-        max-inline-size: 32rem;
-        padding-block-end: 12px;
-      }
-
-      .files {
-        position: relative;
-        display: inline-flex;
-        align-items: center;
-        min-block-size: 44px;
-        font-size: var(--dc-small);
-        cursor: pointer;
-      }
-
-      .files > span {
-        border-block-end: 1px solid var(--dc-rule-strong);
-      }
-
-      .files input {
-        position: absolute;
-        inset: 0;
-        opacity: 0;
-        inline-size: 100%;
-        cursor: pointer;
-      }
-
-      .files:focus-within {
-        outline: 2px solid var(--dc-focus);
-        outline-offset: 2px;
-      }
-    `,
-  ];
+  static override styles = [baseStyles, buttonStyles, curveShelfStyles];
 
   /** The collector's curve, which may be kept. */
   @property({ attribute: false }) curve: Curve | undefined;

@@ -1,11 +1,13 @@
 // The points of a curve as a small table: add, change, set aside and remove; rows sort themselves by
 // flow once the focus leaves them. What is wrong or doubtful stands in its row, with what may be done.
+// (Over 200 lines: rows, their order and the focus in them change together.)
 
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { CurvePoint } from '../../curve/curve-data.ts';
+import { pointsFigures } from '../../plot/points-figures.ts';
 import type { Remedy, RowDoubt } from '../../state/collector/row-doubt.ts';
 import { type FitKind, judgeRows, type PointRow, sortedRows } from '../../state/point-rows.ts';
 import type { UnitSystem } from '../../units/quantity.ts';
@@ -16,6 +18,7 @@ import '../quantity-field/quantity-field.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { buttonStyles } from '../styles/button.styles.ts';
 import { fieldStyles } from '../styles/field.styles.ts';
+import '../table-out/table-out.ts';
 import { PointsEvent } from './points-event.ts';
 import { pointsTableStyles } from './points-table.styles.ts';
 
@@ -93,6 +96,13 @@ export class PointsTable extends LitElement {
       ${problem === '' ? nothing : html`<p class=${isUntouched ? 'hint' : 'problem'} role="status">${problem}</p>`}
       ${halfFilled === 0 ? nothing : html`<p class="hint">${halfFilledWords(halfFilled)}</p>`}
       <button class="add" type="button" @click=${() => this.#add()}><span>Add a point</span></button>
+      ${
+        this.points.length === 0
+          ? nothing
+          : html`<dc-table-out
+              .table=${pointsFigures(this.points, this.pressure, this.units)}
+            ></dc-table-out>`
+      }
       <dc-points-paste
         .units=${this.units}
         @dc-points=${(event: PointsEvent) => this.#onPasted(event)}

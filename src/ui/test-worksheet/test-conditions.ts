@@ -1,5 +1,6 @@
 // What holds for all settings of a test: the pipe, the air, how a traverse is spread, and how exact
 // the instruments are.
+// (Over 200 lines: many fields of one sheet, each a few lines with its edit beside it.)
 
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';

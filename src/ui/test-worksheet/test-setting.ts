@@ -1,7 +1,8 @@
 // One throttle setting of a test: the suction at the tap, what was read of the air, what comes of it,
 // and every step of the way.
+// (Over 200 lines: each kind of reading has its own few fields, with their edits beside them.)
 
-import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import type { ReducedSetting } from '../../curve/throttle-test/reduce-setting.ts';
@@ -19,6 +20,7 @@ import { buttonStyles } from '../styles/button.styles.ts';
 import { placeLabel } from './place-label.ts';
 import { TestSettingEvent } from './test-setting-event.ts';
 import { worksheetStyles } from './worksheet.styles.ts';
+import { testSettingStyles } from './test-setting.styles.ts';
 
 const READINGS: readonly { readonly value: AirReadingKind; readonly words: string }[] = [
   { value: 'closed', words: 'the pipe is closed: no flow' },
@@ -37,51 +39,7 @@ const HIGHEST = { suction: 100_000, velocity: 200, pressure: 25_000 } as const;
  */
 @customElement('dc-test-setting')
 export class TestSetting extends LitElement {
-  static override styles = [
-    baseStyles,
-    buttonStyles,
-    worksheetStyles,
-    css`
-      section {
-        padding-block: 8px;
-        border-block-end: 1px solid var(--dc-rule);
-      }
-
-      header {
-        display: flex;
-        align-items: center;
-        justify-content: space-between;
-        gap: 16px;
-      }
-
-      .places {
-        display: grid;
-        grid-template-columns: repeat(auto-fill, minmax(8.25rem, 1fr));
-        gap: 8px 16px;
-        align-items: end;
-        max-inline-size: 60rem;
-        margin: 8px 0 0;
-        padding: 0;
-        border: 0;
-      }
-
-      .places legend {
-        padding: 0 0 4px;
-        color: var(--dc-ink-soft);
-        font-size: var(--dc-small);
-      }
-
-      .result {
-        margin: 8px 0 0;
-        font-variant-numeric: tabular-nums;
-      }
-
-      .impossible {
-        color: var(--dc-duct);
-        font-weight: 600;
-      }
-    `,
-  ];
+  static override styles = [baseStyles, buttonStyles, worksheetStyles, testSettingStyles];
 
   @property({ attribute: false }) test: TestSheet | undefined;
   @property({ attribute: false }) row: TestSheetRow | undefined;
