@@ -52,6 +52,10 @@ export class PictureChoice extends LitElement {
         font-size: var(--dc-small);
       }
 
+      .page {
+        margin-block-start: 8px;
+      }
+
       .page input {
         inline-size: 5rem;
       }
