@@ -16,6 +16,8 @@ export interface CollectorLine {
   readonly unknown: readonly string[];
   /** The used ones that lie inside the frame. */
   readonly points: readonly Place[];
+  /** Those set aside, likewise. */
+  readonly aside: readonly Place[];
   /** The line as an obstacle, and as something to label: first the known part, then all of it. */
   readonly strokes: { readonly known: readonly Stroke[]; readonly all: readonly Stroke[] };
 }
@@ -36,13 +38,16 @@ export function collectorLine(curve: CollectorCurve, frame: PlotFrame): Collecto
   if (first.flow > 0) unknown.push([knotAt(curve, 0), first]);
   if (last.flow < frame.flowEnd) unknown.push([last, knotAt(curve, frame.flowEnd)]);
   const known = strokesAlong(knots, frame);
+  const entered = enteredPoints(curve).filter(
+    ({ flow, pressure }) => pressure >= 0 && flow <= frame.flowEnd,
+  );
+  const places = (points: typeof entered): readonly Place[] =>
+    points.map(({ flow, pressure }) => ({ x: frame.x(flow), y: frame.y(pressure) }));
   return {
     known: bezierPath(knots, frame),
     unknown: unknown.map((stretch) => bezierPath(stretch, frame)),
-    points: enteredPoints(curve)
-      .filter(({ aside }) => !aside)
-      .filter(({ flow, pressure }) => pressure >= 0 && flow <= frame.flowEnd)
-      .map(({ flow, pressure }) => ({ x: frame.x(flow), y: frame.y(pressure) })),
+    points: places(entered.filter(({ aside }) => !aside)),
+    aside: places(entered.filter(({ aside }) => aside === true)),
     strokes: { known, all: [...known, ...unknown.flatMap((each) => strokesAlong(each, frame))] },
   };
 }

@@ -100,9 +100,12 @@ export function placedLabels(
 ): PlacedLabels {
   const { frame } = ruled;
   const systemStrokes = knots.length > 0 ? strokesAlong(knots, frame, SYSTEM_STROKES) : [];
-  const boxes: Box[] = [...ruled.collector.points, ...others, ...trail].map((mark) =>
-    around(mark, MARK_ROOM),
-  );
+  const boxes: Box[] = [
+    ...ruled.collector.points,
+    ...ruled.collector.aside,
+    ...others,
+    ...trail,
+  ].map((mark) => around(mark, MARK_ROOM));
   if (point) boxes.push(around(point, POINT_ROOM));
   const obstacles: Obstacles = {
     strokes: [...ruled.collector.strokes.all, ...systemStrokes],

@@ -88,6 +88,12 @@ export const operatingPlotStyles = css`
     stroke-width: 1.5;
   }
 
+  .aside {
+    fill: none;
+    stroke: var(--dc-ink-soft);
+    stroke-width: 1.5;
+  }
+
   .system {
     fill: none;
     stroke: var(--dc-duct);

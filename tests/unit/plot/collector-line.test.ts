@@ -15,13 +15,15 @@ describe('the collector’s line', () => {
     expect(points[2]?.y).toBeCloseTo(frame.y(availableSuction(sampleCurve, 0.22)), 9);
   });
 
-  it('marks readings that it is smoothed between where they were taken, and none set aside', () => {
+  it('marks readings that it is smoothed between where they were taken, those set aside apart', () => {
     const points = [
       { flow: 0.1, pressure: 2100 },
       { flow: 0.1, pressure: 2000 },
-      { flow: 0.2, pressure: 1, aside: true },
+      { flow: 0.2, pressure: 900, aside: true },
     ] as const;
-    const { points: shown } = collectorLine({ ...sampleCurve, points }, frame);
+    const { points: shown, aside } = collectorLine({ ...sampleCurve, points }, frame);
+    expect(aside).toHaveLength(1);
+    expect(aside[0]!.x).toBeCloseTo(frame.x(0.2), 9);
     expect(shown).toHaveLength(2);
     expect(shown[0]!.x).toBe(shown[1]!.x);
     expect(shown[1]!.y).toBeGreaterThan(shown[0]!.y);
