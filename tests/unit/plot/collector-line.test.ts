@@ -23,7 +23,7 @@ describe('the collector’s line', () => {
     ] as const;
     const { points: shown, aside } = collectorLine({ ...sampleCurve, points }, frame);
     expect(aside).toHaveLength(1);
-    expect(aside[0]!.x).toBeCloseTo(frame.x(0.2), 9);
+    expect(aside[0]!.x).toBeCloseTo(frame.x(0.22), 9);
     expect(shown).toHaveLength(2);
     expect(shown[0]!.x).toBe(shown[1]!.x);
     expect(shown[1]!.y).toBeGreaterThan(shown[0]!.y);
