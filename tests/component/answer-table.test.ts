@@ -63,6 +63,31 @@ describe('a table of answers', () => {
     expect(first()).toEqual(['5 in.', '6 in.', '7 in.']);
   });
 
+  it('draws many rows a portion a frame, in the end all of them, also when they change', async () => {
+    const many = (words: string) =>
+      Array.from({ length: 40 }, (_, i): AnswerRow => ({ key: String(i), cells: [`${i}`, words] }));
+    const table = await place<AnswerTable>(html`<dc-answer-table
+      caption="Many"
+      .columns=${[{ name: 'drop' }, { name: 'verdict' }]}
+      .rows=${many('carries')}
+    ></dc-answer-table>`);
+    const cells = (words: string) => page.getByRole('cell', { name: words }).elements().length;
+    await expect.poll(() => cells('carries')).toBe(40);
+    table.rows = many('settles');
+    await table.updateComplete;
+    expect(page.getByRole('rowheader').elements()).toHaveLength(40);
+    expect(cells('settles')).toBeLessThan(40);
+    await expect.poll(() => cells('settles')).toBe(40);
+    table.rows = many('settles').slice(0, 3);
+    await expect.poll(() => page.getByRole('rowheader').elements().length).toBe(3);
+  });
+
+  it('can be saved and copied', async () => {
+    await placeTable();
+    expect(button('Save as CSV: In every size').elements()).toHaveLength(1);
+    expect(button('Copy as text: In every size').elements()).toHaveLength(1);
+  });
+
   it('asks for a row to be taken over, or kept, and offers it only where it can be', async () => {
     const table = await placeTable();
     const takes = heard(table, 'dc-take');

@@ -1,11 +1,13 @@
 // A table of answers: each row may be taken over into the shop or kept beside it, and where it helps
 // the rows can be sorted by the head of a column.
 
-import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
+import { Portions } from '../portions.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { buttonStyles } from '../styles/button.styles.ts';
+import '../table-out/table-out.ts';
 import { VERDICT_SHAPES } from '../verdict/verdict-shape.ts';
 import { verdictShapeStyles } from '../verdict/verdict-shape.styles.ts';
 import {
@@ -18,7 +20,11 @@ import {
   type SortOrder,
 } from '../../state/decisions/answer-rows.ts';
 import { answerTableStyles } from './answer-table.styles.ts';
+import { plainTable } from './plain-table.ts';
 import { TakeEvent } from './take-event.ts';
+
+/** Rows that are drawn in a frame. */
+const PORTION = 12;
 
 /**
  * @element dc-answer-table
@@ -38,8 +44,18 @@ export class AnswerTable extends LitElement {
 
   @state() private order: SortOrder | undefined;
 
+  readonly #portions = new Portions<TemplateResult>(this, PORTION);
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has('rows') || changed.has('columns')) this.#portions.restart();
+  }
+
   protected override render(): TemplateResult {
     const isTakeable = this.rows.some(({ take }) => take !== undefined);
+    const drawn = this.#portions.fill(this.rows.length, (i) =>
+      this.#row(this.rows[i]!, isTakeable),
+    );
+    const places = new Map(this.rows.map((row, i) => [row, i]));
     return html`<p class="caption" id="caption">${this.caption}</p>
       <div class="scroll" role="region" aria-labelledby="caption" tabindex="0">
       <table aria-labelledby="caption">
@@ -52,14 +68,15 @@ export class AnswerTable extends LitElement {
         </thead>
         <tbody>
           ${repeat(
-            sortedRows(this.rows, this.order),
+            sortedRows(this.rows, this.order).filter((row) => drawn[places.get(row)!]),
             ({ key }) => key,
-            (row) => this.#row(row, isTakeable),
+            (row) => drawn[places.get(row)!],
           )}
         </tbody>
         ${this.foot.length === 0 ? nothing : html`<tfoot>${this.foot.map(footRow)}</tfoot>`}
       </table>
-    </div>`;
+    </div>
+      <dc-table-out caption=${this.caption} .table=${() => plainTable(this)}></dc-table-out>`;
   }
 
   /** A row above the heads where columns belong together. */

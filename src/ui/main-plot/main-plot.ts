@@ -12,12 +12,15 @@ import type { Readable, ReadLine } from '../../plot/reading.ts';
 import { formatQuantity } from '../../units/format.ts';
 import type { UnitSystem } from '../../units/quantity.ts';
 import '../plot-figure/plot-reader.ts';
+import { Portions } from '../portions.ts';
 import { SizeController } from '../size-controller.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { linePanelStyles } from '../styles/line-panel.styles.ts';
 
 /** Without it there is no room for a picture [px]. */
 const LEAST_WIDTH = 200;
+/** Pictures that are drawn in a frame. */
+const PORTION = 6;
 /** A size is named where its name has so much room [px]. */
 const NAME_ROOM = 34;
 
@@ -37,6 +40,9 @@ export class MainPlot extends LitElement {
     | undefined;
 
   readonly #size = new SizeController(this);
+  readonly #portions = new Portions<SVGTemplateResult>(this, PORTION);
+  #drawn: MainMultiples | undefined;
+  #drawnFor: readonly unknown[] = [];
 
   /** The pictures as one, to be saved. */
   get picture(): SVGSVGElement | null {
@@ -44,12 +50,12 @@ export class MainPlot extends LitElement {
   }
 
   protected override render(): TemplateResult {
-    const { series, sizes, range, units } = this;
+    const { series, sizes, range } = this;
     const { width } = this.#size;
     if (series.length === 0 || sizes.length < 2 || !range || width < LEAST_WIDTH) {
       return html`${nothing}`;
     }
-    const drawn = mainMultiples(series, range, width, units);
+    const drawn = this.#multiples(range, width);
     return html`<div class="figure">
       <svg
         class="plot"
@@ -59,13 +65,26 @@ export class MainPlot extends LitElement {
         height=${drawn.height}
         viewBox="0 0 ${width} ${drawn.height}"
       >
-        ${drawn.multiples.map((multiple, i) => this.#multiple(multiple, series[i]!, range))}
+        ${this.#portions.fill(drawn.multiples.length, (i) =>
+          this.#multiple(drawn.multiples[i]!, series[i]!, range),
+        )}
       </svg>
       <dc-plot-reader
         label="every drop over the size of the main"
         .readable=${() => readable(drawn, this)}
       ></dc-plot-reader>
     </div>`;
+  }
+
+  /** Laid out anew only for other figures, or another size. */
+  #multiples(range: { readonly low: number; readonly high: number }, width: number): MainMultiples {
+    const { series, sizes, units } = this;
+    const wanted = [series, sizes, units, range, width];
+    if (this.#drawn && wanted.every((value, i) => value === this.#drawnFor[i])) return this.#drawn;
+    this.#drawnFor = wanted;
+    this.#drawn = mainMultiples(series, range, width, units);
+    this.#portions.restart();
+    return this.#drawn;
   }
 
   #multiple(
