@@ -47,7 +47,7 @@ export function collectorLine(curve: CollectorCurve, frame: PlotFrame): Collecto
     known: bezierPath(knots, frame),
     unknown: unknown.map((stretch) => bezierPath(stretch, frame)),
     points: places(entered.filter(({ aside }) => !aside)),
-    aside: places(entered.filter(({ aside }) => aside === true)),
+    aside: places(entered.filter(({ aside }) => aside)),
     strokes: { known, all: [...known, ...unknown.flatMap((each) => strokesAlong(each, frame))] },
   };
 }

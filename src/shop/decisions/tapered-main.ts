@@ -8,6 +8,7 @@
 // Where there are too many even so, the search climbs from the best main of one size: each section
 // takes every size in turn, what it leads to is widened and what leads to it narrowed along with it,
 // until no such step is better. It may then miss a better main, and says so.
+// (A line over 200 lines: the search and what bounds it prove each other.)
 
 import { freeFlow } from '../../curve/free-flow.ts';
 import { PIPE_FAMILIES, type PipeSize } from '../../duct/catalogue.ts';

@@ -1,5 +1,6 @@
 // What can be asked of a shop beside what it is today, and the study that answers it. Questions and
-// answers are plain data, so that they can go to a worker and back.
+// answers are plain data, so that they can go to a worker and back. (Over 200 lines: every question stands
+// beside its study, so that none is forgotten.)
 
 import type { AddedRun } from '../../shop/decisions/choice.ts';
 import { collectorDoubtStudy } from '../../shop/decisions/collector-doubt.ts';

@@ -1,4 +1,5 @@
-// The answer to "Which collector?": a sentence, all of them in a table, some closely, and a picture.
+// The answer to "Which collector?": a sentence, all of them in a table, some closely, and a picture. (A
+// little over 200 lines, a quarter of them styles and types.)
 
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';

@@ -1,4 +1,5 @@
-// The conditions that the shop runs in: its air, the state of its filter, and the speeds that carry.
+// The conditions that the shop runs in: its air, the state of its filter, and the speeds that carry. (A
+// little over 200 lines: three short groups of fields.)
 
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';

@@ -1,5 +1,6 @@
 // Reads values off a plot: a mark on the nearest line, what it reads written beside it and spoken.
 // It lies over the plot's picture and is drawn by itself, so that reading doesn't redraw the plot.
+// (A little over 200 lines: pointer, keys and what is written and spoken go together.)
 //
 // How a plot adopts it: lay it over the picture in a box of `position: relative` and hand it a
 // function that says what can be read, `.readable=${() => …}`. A new function says that the plot has

@@ -1,3 +1,6 @@
+// How the drawing of the run looks, on the screen, on paper and in forced colours; over 200 lines, because
+// each state of a duct is told by several shapes.
+
 import { css } from 'lit';
 
 export const runDrawingStyles = css`

@@ -1,5 +1,6 @@
 // The editor of the session's run: the outline, the form of what is selected, what can be done with
-// it, and after each such act a notice with its undo.
+// it, and after each such act a notice with its undo. (A little over 200 lines: what is selected, acts on
+// it and their notice are one state.)
 
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';

@@ -1,3 +1,6 @@
+// The page in four widths and on paper; over 200 lines, because what changes from one to the next is read
+// together.
+
 import { css } from 'lit';
 
 export const shopPageStyles = css`
