@@ -5,12 +5,14 @@ import { css, html, LitElement, nothing, type PropertyValues, type TemplateResul
 import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { PowerPoint } from '../../curve/curve-data.ts';
+import { powerFigures } from '../../plot/power-figures.ts';
 import type { UnitSystem } from '../../units/quantity.ts';
 import type { QuantityEvent } from '../quantity-field/quantity-event.ts';
 import '../quantity-field/quantity-field.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { buttonStyles } from '../styles/button.styles.ts';
 import { fieldStyles } from '../styles/field.styles.ts';
+import '../table-out/table-out.ts';
 import { PowerEvent } from './power-event.ts';
 
 interface PowerRow {
@@ -91,7 +93,8 @@ export class PowerTable extends LitElement {
         )}
       </div>
       ${problem === '' ? nothing : html`<p class="problem" role="status">${problem}</p>`}
-      <button type="button" @click=${() => this.#add()}><span>Add a point of power</span></button>`;
+      <button type="button" @click=${() => this.#add()}><span>Add a point of power</span></button>
+      ${points.length === 0 ? nothing : html`<dc-table-out .table=${powerFigures(points, this.units)}></dc-table-out>`}`;
   }
 
   #field(

@@ -6,6 +6,7 @@ import { customElement, property } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { type ReducedTest, reduceTest } from '../../curve/throttle-test/test-points.ts';
 import type { TestAir } from '../../curve/throttle-test/throttle-test.ts';
+import { testFigures } from '../../plot/test-figures.ts';
 import type { TestSheet } from '../../shop/schema/test-schema.ts';
 import {
   startedTest,
@@ -17,6 +18,7 @@ import { unstatedWords } from '../../state/throttle-test/setting-words.ts';
 import type { UnitSystem } from '../../units/quantity.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { buttonStyles } from '../styles/button.styles.ts';
+import '../table-out/table-out.ts';
 import './test-conditions.ts';
 import './test-guidance.ts';
 import { TestPointsEvent } from './test-points-event.ts';
@@ -106,7 +108,8 @@ export class TestWorksheet extends LitElement {
     const flows = new Set(points.map(({ flow }) => flow)).size;
     const unstated = unstatedWords(settings);
     const bounds = settings.filter(({ kind }) => kind === 'bound').length;
-    return html`<div class="foot">
+    return html`${settings.length === 0 ? nothing : html`<dc-table-out caption="What the settings of the test come to" .table=${() => testFigures(settings, this.units)}></dc-table-out>`}
+    <div class="foot">
       ${unstated === '' ? nothing : html`<p class="about">${unstated}</p>`}
       <p>${pointsWords(points.length, flows, bounds)}</p>
       ${
