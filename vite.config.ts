@@ -51,6 +51,9 @@ export default defineConfig({
           dir: at('tests'),
           include: [at('tests/unit/**/*.test.ts'), at('tests/reference/**/*.test.ts')],
           testTimeout: 60_000,
+          // Nothing waits here, so both of two processors work; pages in a browser come after.
+          maxWorkers: '100%',
+          sequence: { groupOrder: 1 },
         },
       },
       {
@@ -65,6 +68,7 @@ export default defineConfig({
           name: 'component',
           dir: at('tests'),
           include: [at('tests/component/**/*.test.ts')],
+          sequence: { groupOrder: 2 },
           browser: {
             enabled: true,
             headless: true,
