@@ -121,3 +121,29 @@ describe('the plot of a curve', () => {
     expect(moves).toHaveLength(4);
   });
 });
+
+describe('the plot of a curve in larger text', () => {
+  it('fills its box, with each handle on its mark', async () => {
+    document.documentElement.style.fontSize = '200%';
+    try {
+      const { plot } = await placePlot();
+      await drawn();
+      const box = plot.getBoundingClientRect();
+      const shown = plot.picture!.getBoundingClientRect();
+      expect(shown.width).toBeCloseTo(box.width, 0);
+      expect(shown.height).toBeCloseTo(box.height, 0);
+      const middle = (element: Element) => {
+        const { left, right, top, bottom } = element.getBoundingClientRect();
+        return { x: (left + right) / 2, y: (top + bottom) / 2 };
+      };
+      const marks = [...plot.picture!.querySelectorAll('.mark')].map(middle);
+      const handles = [...plot.renderRoot.querySelectorAll('.handle')].map(middle);
+      expect(marks).toHaveLength(POINTS.length);
+      marks.forEach(({ x, y }, i) => {
+        expect(Math.hypot(x - handles[i]!.x, y - handles[i]!.y)).toBeLessThan(1);
+      });
+    } finally {
+      document.documentElement.style.fontSize = '';
+    }
+  });
+});

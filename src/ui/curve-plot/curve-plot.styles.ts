@@ -15,34 +15,6 @@ export const curvePlotStyles = css`
     overflow: visible;
   }
 
-  text {
-    fill: var(--dc-ink-soft);
-    font-size: 13px;
-  }
-
-  .grid {
-    stroke: var(--dc-rule);
-    shape-rendering: crispEdges;
-  }
-
-  .axis {
-    stroke: var(--dc-ink);
-    shape-rendering: crispEdges;
-  }
-
-  .tick-x {
-    text-anchor: middle;
-  }
-
-  .tick-y {
-    text-anchor: end;
-    dominant-baseline: central;
-  }
-
-  .title-x {
-    text-anchor: end;
-  }
-
   .line {
     fill: none;
     stroke: var(--dc-air);
@@ -90,13 +62,6 @@ export const curvePlotStyles = css`
   .gap-text {
     fill: var(--dc-duct);
     font-weight: 600;
-  }
-
-  .over-grid {
-    stroke: var(--dc-paper);
-    stroke-width: 5;
-    stroke-linejoin: round;
-    paint-order: stroke;
   }
 
   .label,

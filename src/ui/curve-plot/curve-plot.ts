@@ -1,12 +1,11 @@
 // The plot in which a collector's curve is entered. Its marks are the points of the table beside it and
 // can be moved by pointer, finger and keys; the line follows in the same frame. Axes stay put while a
-// point is moved. (A little over 200 lines: the ways to move a mark belong to one element.)
+// point is moved. (Over 200 lines: the ways to move a mark belong to one element.)
 
-import { html, LitElement, nothing, svg, type SVGTemplateResult, type TemplateResult } from 'lit';
+import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { guard } from 'lit/directives/guard.js';
 import {
-  type CurvePlotParts,
   curvePlot,
   type CurveRule,
   curveRule,
@@ -22,6 +21,8 @@ import { movedBy } from '../moved-by.ts';
 import '../plot-figure/plot-reader.ts';
 import { SizeController } from '../size-controller.ts';
 import { baseStyles } from '../styles/base.styles.ts';
+import { ruledPlotStyles } from '../styles/ruled-plot.styles.ts';
+import { axesAt, frameBox, gapAt, labelsAt, linesAt, markAt } from './curve-drawing.ts';
 import { curvePlotStyles } from './curve-plot.styles.ts';
 import { PointMoveEvent } from './point-move-event.ts';
 import { COARSE, KEY_STEPS, pointSteps } from './point-steps.ts';
@@ -30,8 +31,6 @@ import { COARSE, KEY_STEPS, pointSteps } from './point-steps.ts';
 const LEAST_SIZE = 120;
 /** A hand that moves less has only touched [px]. */
 const TOUCH_ROOM = 3;
-/** Room that the gap's number takes [px]. */
-const LEAST_ROOM = 100;
 
 /** A point in the hand, or under a run of keys. */
 interface Hold {
@@ -56,7 +55,7 @@ interface Hold {
  */
 @customElement('dc-curve-plot')
 export class CurvePlot extends LitElement {
-  static override styles = [baseStyles, curvePlotStyles];
+  static override styles = [baseStyles, ruledPlotStyles, curvePlotStyles];
 
   @property({ attribute: false }) curve: EnteredCurve | undefined;
   @property({ attribute: false }) units: UnitSystem = 'us';
@@ -85,14 +84,14 @@ export class CurvePlot extends LitElement {
         class="plot"
         role="img"
         aria-label=${this.#words(curve)}
-        width=${width}
-        height=${height}
+        width=${scale * width}
+        height=${scale * height}
         viewBox="0 0 ${width} ${height}"
       >
         <clipPath id="frame">${frameBox(rule)}</clipPath>
         ${guard([rule, this.pressure], () => axesAt(rule, this.pressure))}
         <g clip-path="url(#frame)">${linesAt(parts)}</g>
-        ${labelsAt(parts)} ${this.#gap(parts, rule)}
+        ${labelsAt(parts)} ${gapAt(parts, rule, this.units)}
         ${parts.marks.map((mark, i) => markAt(mark, this.hold?.index === i))}
       </svg>
       <dc-plot-reader
@@ -119,21 +118,6 @@ export class CurvePlot extends LitElement {
     this.#ruledFor = wanted;
     this.#rule = curveRule(curve, this.units, { width, height });
     return this.#rule;
-  }
-
-  #gap({ gap, point }: CurvePlotParts, { frame }: CurveRule): SVGTemplateResult {
-    const mark = point && svg`<circle class="point" cx=${point.x} cy=${point.y} r="6" />`;
-    if (!gap) return svg`${mark ?? nothing}`;
-    const { entered, available } = gap;
-    const sign = gap.difference >= 0 ? '−' : '+';
-    const size = formatQuantity('pressure', this.units, Math.abs(gap.difference)).text;
-    // Left of the gap the lines are flat and leave room between them.
-    const hasRoom = entered.x - frame.inner.left > LEAST_ROOM;
-    const [x, anchor] = hasRoom ? [entered.x - 8, 'end'] : [entered.x + 8, 'start'];
-    return svg`<path class="gap" d="M${entered.x},${entered.y}V${available.y}" />
-      ${mark ?? nothing}
-      <text class="gap-text over-grid" text-anchor=${anchor} x=${x} y=${(entered.y + available.y) / 2 + 4}
-        >${sign}${size}</text>`;
   }
 
   #handle(
@@ -281,56 +265,6 @@ export class CurvePlot extends LitElement {
 function spoken({ flow, pressure, aside }: CurvePoint, units: UnitSystem): string {
   const text = [formatQuantity('flow', units, flow), formatQuantity('pressure', units, pressure)];
   return `${text.map((each) => each.text).join(', ')}${aside ? ', set aside' : ''}`;
-}
-
-function frameBox({ frame }: CurveRule): SVGTemplateResult {
-  const { left, right, top, bottom } = frame.inner;
-  return svg`<rect x=${left} y=${top} width=${right - left} height=${bottom - top} />`;
-}
-
-function axesAt({ frame, flow, pressure }: CurveRule, name: string): SVGTemplateResult {
-  const { left, right, top, bottom } = frame.inner;
-  return svg`${pressure.ticks.map(
-    ({
-      value,
-      label,
-    }) => svg`<line class="grid" x1=${left} x2=${right} y1=${frame.y(value)} y2=${frame.y(value)} />
-      <text class="tick-y" x=${left - 6} y=${frame.y(value)}>${label}</text>`,
-  )}
-  ${flow.ticks.map(
-    ({
-      value,
-      label,
-    }) => svg`<line class="axis" x1=${frame.x(value)} x2=${frame.x(value)} y1=${bottom} y2=${bottom + 4} />
-      <text class="tick-x" x=${frame.x(value)} y=${bottom + 17}>${label}</text>`,
-  )}
-  <line class="axis" x1=${left} x2=${left} y1=${top} y2=${bottom} />
-  <line class="axis" x1=${left} x2=${right} y1=${bottom} y2=${bottom} />
-  <text x="2" y="13">${name.toLowerCase()}, ${pressure.unit}</text>
-  <text class="title-x" x=${right} y=${bottom + 35}>air flow, ${flow.unit}</text>`;
-}
-
-function linesAt({ entered, unknown, available }: CurvePlotParts): SVGTemplateResult {
-  const kind = available === '' ? 'entered alone' : 'entered';
-  return svg`${unknown.map((path) => svg`<path class="${kind} unknown" d=${path} />`)}
-    <path class=${kind} d=${entered} />
-    ${available === '' ? nothing : svg`<path class="line" d=${available} />`}`;
-}
-
-function labelsAt({ labels }: CurvePlotParts): SVGTemplateResult {
-  if (!labels) return svg``;
-  const { entered, available } = labels;
-  return svg`<text class="label-entered over-grid" x=${entered.x} y=${entered.y}>as entered</text>
-    <text class="label over-grid" x=${available.x} y=${available.y}>what the ducts get</text>`;
-}
-
-/** Hollow where it is used; a cross, and so another shape, where it is set aside. */
-function markAt(
-  { x, y, isAside }: CurvePlotParts['marks'][number],
-  isHeld: boolean,
-): SVGTemplateResult {
-  if (isAside) return svg`<path class="cross" d="M${x - 5},${y - 5}l10,10m0,-10l-10,10" />`;
-  return svg`<circle class=${isHeld ? 'mark held' : 'mark'} cx=${x} cy=${y} r="5.5" />`;
 }
 
 declare global {

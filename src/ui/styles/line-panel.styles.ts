@@ -1,8 +1,11 @@
 // Small ruled panels with lines in them, as the pictures of the decisions have them.
 
 import { css } from 'lit';
+import { ruledPlotStyles } from './ruled-plot.styles.ts';
 
 export const linePanelStyles = css`
+  ${ruledPlotStyles}
+
   :host {
     display: block;
     min-inline-size: 0;
@@ -15,34 +18,6 @@ export const linePanelStyles = css`
   svg.plot {
     inline-size: 100%;
     overflow: visible;
-  }
-
-  text {
-    fill: var(--dc-ink-soft);
-    font-size: 13px;
-  }
-
-  .grid {
-    stroke: var(--dc-rule);
-    shape-rendering: crispEdges;
-  }
-
-  .axis {
-    stroke: var(--dc-ink);
-    shape-rendering: crispEdges;
-  }
-
-  .tick-x {
-    text-anchor: middle;
-  }
-
-  .tick-y,
-  .end {
-    text-anchor: end;
-  }
-
-  .tick-y {
-    dominant-baseline: central;
   }
 
   .carrying {
@@ -91,13 +66,6 @@ export const linePanelStyles = css`
 
   .speed-mark {
     fill: var(--dc-duct);
-  }
-
-  .over-grid {
-    stroke: var(--dc-paper);
-    stroke-width: 5;
-    stroke-linejoin: round;
-    paint-order: stroke;
   }
 
   .strong {
