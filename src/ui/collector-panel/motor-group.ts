@@ -7,6 +7,7 @@ import {
   motorAs,
   motorKind,
 } from '../../state/collector/motor-choice.ts';
+import { withOrWithout } from '../../state/with-or-without.ts';
 import type { Curve } from '../../shop/schema/curve-schema.ts';
 import type { UnitSystem } from '../../units/quantity.ts';
 import type { ChoiceEvent } from '../choice-field/choice-event.ts';
@@ -48,7 +49,7 @@ export function motorGroup({ curve, units, words, amount, set }: MotorGroup): Te
         low: 1,
         high: 1e6,
         optional: true,
-        take: (nameplate) => set(withKey(curve, 'nameplate', nameplate)),
+        take: (nameplate) => set(withOrWithout(curve, 'nameplate', nameplate)),
       })}
       ${
         kind === 'efficiency'
@@ -59,7 +60,7 @@ export function motorGroup({ curve, units, words, amount, set }: MotorGroup): Te
               low: 0.01,
               high: 1,
               hint: 'of the pressures as they are entered',
-              take: (efficiency) => set(withKey(curve, 'efficiency', efficiency)),
+              take: (efficiency) => set(withOrWithout(curve, 'efficiency', efficiency)),
             })
           : nothing
       }
@@ -74,10 +75,4 @@ export function motorGroup({ curve, units, words, amount, set }: MotorGroup): Te
         : nothing
     }
   </div>`;
-}
-
-/** The curve with a key set, or without it. */
-function withKey(curve: Curve, key: 'nameplate' | 'efficiency', value: number | undefined): Curve {
-  const { [key]: _, ...rest } = curve;
-  return value === undefined ? rest : { ...rest, [key]: value };
 }

@@ -9,6 +9,7 @@ import { curvesCsv } from '../../shop/curves/curves-csv.ts';
 import { exampleCurves } from '../../shop/example-curves.ts';
 import type { Curve } from '../../shop/schema/curve-schema.ts';
 import type { CurveShelf, ShelvedCurve } from '../../state/curve-shelf.ts';
+import { withOrWithout } from '../../state/with-or-without.ts';
 import type { ChoiceEvent } from '../choice-field/choice-event.ts';
 import '../choice-field/choice-field.ts';
 import { currencyChoices } from '../cut-list-panel/currency-choices.ts';
@@ -100,9 +101,8 @@ export class CurveShelfElement extends LitElement {
       void this.shelf?.change(id, value === undefined ? rest : { ...rest, [key]: value });
     };
     const price = (amount: number | undefined, currency: string) => {
-      const { price: _, ...rest } = curve;
-      const priced = amount === undefined ? rest : { ...rest, price: { amount, currency } };
-      void this.shelf?.change(id, priced);
+      const priced = amount === undefined ? undefined : { amount, currency };
+      void this.shelf?.change(id, withOrWithout(curve, 'price', priced));
     };
     return this.#row(
       curve,
@@ -110,7 +110,7 @@ export class CurveShelfElement extends LitElement {
           <span>Delete</span>
         </button>
         <details>
-          <summary>Name, note, source and price</summary>
+          <summary class="small">Name, note, source and price</summary>
           <div class="details">
             <dc-text-field
               label="Name of the kept curve"

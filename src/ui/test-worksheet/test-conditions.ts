@@ -8,6 +8,12 @@ import { testDensity } from '../../curve/throttle-test/test-density.ts';
 import type { TestSheet } from '../../shop/schema/test-schema.ts';
 import { sourceWords } from '../../state/run-editor/figure-source.ts';
 import { withTraverse } from '../../state/throttle-test/edit-test.ts';
+import {
+  airAs,
+  type Instrument,
+  withAccuracy,
+} from '../../state/throttle-test/test-circumstances.ts';
+import { withOrWithout } from '../../state/with-or-without.ts';
 import { centreRange } from '../../state/throttle-test/guidance.ts';
 import { formatQuantity } from '../../units/format.ts';
 import type { Quantity, UnitSystem } from '../../units/quantity.ts';
@@ -30,12 +36,6 @@ const RULES = [
 ];
 const PER_DIAMETER = [4, 6, 8, 10] as const;
 const DIAMETERS = [1, 2, 3] as const;
-/** Standard pressure at the sea's level, where a barometer is to be read anew [Pa]. */
-const SEA_LEVEL = 101_325;
-
-type Instruments = TestSheet['instruments'];
-type Instrument = 'static' | 'velocity' | 'velocityPressure';
-
 const INSTRUMENTS: readonly {
   readonly key: Instrument;
   readonly name: string;
@@ -227,6 +227,7 @@ export class TestConditions extends LitElement {
     ></dc-choice-field>`;
   }
 
+  /** A field that can't be left open. */
   #must(
     label: string,
     quantity: Quantity,
@@ -235,19 +236,8 @@ export class TestConditions extends LitElement {
     take: (value: number) => TestSheet,
     hint = '',
   ): TemplateResult {
-    return html`<dc-quantity-field
-      .label=${label}
-      .quantity=${quantity}
-      .units=${this.units}
-      .value=${value}
-      .low=${limits[0]}
-      .high=${limits[1]}
-      .hint=${hint}
-      @dc-quantity=${(event: QuantityEvent) => {
-        event.stopPropagation();
-        if (event.value !== undefined) this.#send(take(event.value));
-      }}
-    ></dc-quantity-field>`;
+    const takeAny = (next: number | undefined) => (next === undefined ? undefined : take(next));
+    return this.#anyField(label, quantity, value, limits, takeAny, hint, 'needed');
   }
 
   #field(
@@ -258,18 +248,31 @@ export class TestConditions extends LitElement {
     take: (value: number | undefined) => TestSheet,
     hint = '',
   ): TemplateResult {
+    return this.#anyField(label, quantity, value, limits, take, hint, 'optional');
+  }
+
+  #anyField(
+    label: string,
+    quantity: Quantity,
+    value: number | undefined,
+    [low, high]: readonly [number, number],
+    take: (value: number | undefined) => TestSheet | undefined,
+    hint: string,
+    need: 'needed' | 'optional',
+  ): TemplateResult {
     return html`<dc-quantity-field
-      optional
+      ?optional=${need === 'optional'}
       .label=${label}
       .quantity=${quantity}
       .units=${this.units}
       .value=${value}
-      .low=${limits[0]}
-      .high=${limits[1]}
+      .low=${low}
+      .high=${high}
       .hint=${hint}
       @dc-quantity=${(event: QuantityEvent) => {
         event.stopPropagation();
-        this.#send(take(event.value));
+        const test = take(event.value);
+        if (test) this.#send(test);
       }}
     ></dc-quantity-field>`;
   }
@@ -281,37 +284,6 @@ export class TestConditions extends LitElement {
 
 function countChoices(counts: readonly number[]): { value: string; words: string }[] {
   return counts.map((count) => ({ value: `${count}`, words: `${count}` }));
-}
-
-/** The same object with a key set, or without it where there is no value. */
-function withOrWithout<Whole extends object, Key extends keyof Whole>(
-  whole: Whole,
-  key: Key,
-  value: Whole[Key] | undefined,
-): Whole {
-  const { [key]: _, ...rest } = whole;
-  return (value === undefined ? rest : { ...rest, [key]: value }) as Whole;
-}
-
-/** An instrument of which nothing is stated any more is left out, and counts as exact. */
-function withAccuracy(
-  instruments: Instruments,
-  key: Instrument,
-  accuracy: { readonly fraction?: number; readonly absolute?: number },
-): Instruments {
-  const isStated = accuracy.fraction !== undefined || accuracy.absolute !== undefined;
-  return withOrWithout(instruments, key, isStated ? accuracy : undefined);
-}
-
-/** The same air stated in another way, keeping what both know. */
-function airAs(air: TestSheet['air'], kind: string): TestSheet['air'] {
-  if (kind === air.kind) return air;
-  if (kind === 'density') return { kind, density: Number(testDensity(air).toFixed(4)) };
-  const { temperature, humidity } =
-    air.kind === 'density' ? { temperature: 20, humidity: 0.5 } : air;
-  return kind === 'barometer'
-    ? { kind, pressure: SEA_LEVEL, temperature, humidity }
-    : { kind: 'room', altitude: 0, temperature, humidity };
 }
 
 declare global {

@@ -108,7 +108,7 @@ export class TestWorksheet extends LitElement {
     const flows = new Set(points.map(({ flow }) => flow)).size;
     const unstated = unstatedWords(settings);
     const bounds = settings.filter(({ kind }) => kind === 'bound').length;
-    return html`${settings.length === 0 ? nothing : html`<dc-table-out caption="What the settings of the test come to" .table=${() => testFigures(settings, this.units)}></dc-table-out>`}
+    return html`${settings.length === 0 ? nothing : html`<dc-table-out .table=${testFigures(settings, this.units)}></dc-table-out>`}
     <div class="foot">
       ${unstated === '' ? nothing : html`<p class="about">${unstated}</p>`}
       <p>${pointsWords(points.length, flows, bounds)}</p>
