@@ -12,6 +12,8 @@ const RENAMED = [
 ] as const;
 /** Loads another script. */
 const LOADED = /\bimport\(\s*\/\*webpackIgnore: true\*\/\s*\/\*@vite-ignore\*\/\s*[\w.]+\)/g;
+/** Stands in every such call; it would be left in one that is written otherwise. */
+const OTHER_SCRIPT = /webpackIgnore/;
 const REFUSED = "Promise.reject(new Error('no other script is loaded'))";
 
 export function noRequests(): Plugin {
@@ -24,7 +26,9 @@ export function noRequests(): Plugin {
         if (without === text) throw new Error(`${id} has no ${name.source}: look at it anew`);
         return without;
       }, code);
-      return { code: renamed.replaceAll(LOADED, REFUSED), map: null };
+      const alone = renamed.replaceAll(LOADED, REFUSED);
+      if (OTHER_SCRIPT.test(alone)) throw new Error(`${id} loads another script: look at it anew`);
+      return { code: alone, map: null };
     },
   };
 }
