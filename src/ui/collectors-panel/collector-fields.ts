@@ -5,6 +5,7 @@ import { customElement, property } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import { type Candidate, ORIGIN_WORDS } from '../../state/decisions/candidates.ts';
 import { baseStyles } from '../styles/base.styles.ts';
+import { checkListStyles } from '../styles/check-list.styles.ts';
 import { panelFormStyles } from '../styles/panel-form.styles.ts';
 import { CandidatesEvent } from './candidates-event.ts';
 
@@ -17,47 +18,11 @@ export class CollectorFields extends LitElement {
   static override styles = [
     baseStyles,
     panelFormStyles,
+    checkListStyles,
     css`
-      fieldset {
-        min-inline-size: 0;
-        margin: 0 0 12px;
-        padding: 0;
-        border: 0;
-      }
-
-      legend {
-        padding: 0;
-        color: var(--dc-ink-soft);
-        font-size: var(--dc-small);
-        line-height: 1.125rem;
-      }
-
-      .candidates {
-        display: grid;
-        grid-template-columns: repeat(auto-fill, minmax(min(100%, 320px), 1fr));
-        gap: 0 24px;
-      }
-
-      label {
-        display: flex;
-        align-items: center;
-        gap: 10px;
-        min-block-size: 44px;
-      }
-
-      input {
-        flex: none;
-        inline-size: 20px;
-        block-size: 20px;
-        margin: 2px;
-        accent-color: var(--dc-air);
-      }
-
       .whose {
         display: block;
         margin: 0;
-        color: var(--dc-ink-soft);
-        font-size: var(--dc-small);
       }
     `,
   ];
@@ -73,7 +38,7 @@ export class CollectorFields extends LitElement {
     return html`<div class="group">
       <fieldset>
         <legend>Collectors to compare</legend>
-        <div class="candidates">
+        <div class="ticks">
           ${this.candidates.map(
             ({ key, name, origin }) => html`<label>
               <input
@@ -81,14 +46,14 @@ export class CollectorFields extends LitElement {
                 .checked=${live(!this.left.includes(key))}
                 @change=${() => this.#toggle(key)}
               />
-              <span>${name} <span class="whose">${ORIGIN_WORDS[origin]}</span></span>
+              <span>${name} <span class="aside whose">${ORIGIN_WORDS[origin]}</span></span>
             </label>`,
           )}
         </div>
         ${
           hasOwn
             ? nothing
-            : html`<p class="whose">
+            : html`<p class="aside whose">
               ${this.missing || 'Curves that you keep on the shelf of curves, at “Collector”, come here too.'}
             </p>`
         }

@@ -41,14 +41,6 @@ export const curveShelfStyles = css`
     font-weight: 600;
   }
 
-  summary {
-    min-block-size: 44px;
-    padding-block: 12px;
-    font-size: var(--dc-small);
-    line-height: 20px;
-    cursor: pointer;
-  }
-
   .details {
     display: grid;
     gap: 8px;

@@ -25,13 +25,6 @@ export class CurveSources extends LitElement {
         display: block;
         min-inline-size: 0;
       }
-
-      summary {
-        min-block-size: 44px;
-        padding-block: 10px;
-        line-height: 1.5rem;
-        cursor: pointer;
-      }
     `,
   ];
 

@@ -76,13 +76,6 @@ export const cutListPanelStyles = css`
     color: var(--dc-ink-soft);
   }
 
-  summary {
-    min-block-size: 44px;
-    padding-block: 10px;
-    line-height: 1.5rem;
-    cursor: pointer;
-  }
-
   .print {
     margin: 0;
     border: 1px solid var(--dc-rule-strong);

@@ -21,13 +21,6 @@ export class FoldedPart extends LitElement {
         min-inline-size: 0;
       }
 
-      summary {
-        min-block-size: 44px;
-        padding-block: 10px;
-        line-height: 1.5rem;
-        cursor: pointer;
-      }
-
       h2 {
         display: inline;
         margin: 0;

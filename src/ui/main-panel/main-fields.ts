@@ -1,6 +1,6 @@
 // Which sections count as the main, and of what family of pipe it is to be.
 
-import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import { PIPE_FAMILIES } from '../../duct/catalogue.ts';
@@ -13,6 +13,7 @@ import type { ChoiceEvent } from '../choice-field/choice-event.ts';
 import '../choice-field/choice-field.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { buttonStyles } from '../styles/button.styles.ts';
+import { checkListStyles } from '../styles/check-list.styles.ts';
 import { panelFormStyles } from '../styles/panel-form.styles.ts';
 import { type MainForm, MainFormEvent } from './main-form-event.ts';
 
@@ -27,52 +28,7 @@ const FAMILIES = PIPE_FAMILIES.filter(({ kind }) => kind === 'pipe').map(({ id, 
  */
 @customElement('dc-main-fields')
 export class MainFields extends LitElement {
-  static override styles = [
-    baseStyles,
-    buttonStyles,
-    panelFormStyles,
-    css`
-      fieldset {
-        min-inline-size: 0;
-        margin: 12px 0 0;
-        padding: 0;
-        border: 0;
-      }
-
-      legend {
-        padding: 0;
-        color: var(--dc-ink-soft);
-        font-size: var(--dc-small);
-        line-height: 1.125rem;
-      }
-
-      .sections {
-        display: grid;
-        grid-template-columns: repeat(auto-fill, minmax(min(100%, 280px), 1fr));
-        gap: 0 24px;
-      }
-
-      .sections label {
-        display: flex;
-        align-items: center;
-        gap: 10px;
-        min-block-size: 44px;
-      }
-
-      input {
-        flex: none;
-        inline-size: 20px;
-        block-size: 20px;
-        margin: 2px;
-        accent-color: var(--dc-air);
-      }
-
-      .pipe {
-        color: var(--dc-ink-soft);
-        font-size: var(--dc-small);
-      }
-    `,
-  ];
+  static override styles = [baseStyles, buttonStyles, panelFormStyles, checkListStyles];
 
   @property({ attribute: false }) shop: Shop | undefined;
   @property({ attribute: false }) form: MainForm | undefined;
@@ -94,7 +50,7 @@ export class MainFields extends LitElement {
       </div>
       <fieldset>
         <legend>Sections that count as the main</legend>
-        <div class="sections">
+        <div class="ticks">
           ${shop.sections.filter(({ id }) => shared.includes(id)).map((section) => this.#section(section, form))}
         </div>
         <button type="button" @click=${() => this.#say({ ...form, sections: suggestedMain(shop) })}>
@@ -112,7 +68,7 @@ export class MainFields extends LitElement {
         .checked=${live(form.sections.includes(id))}
         @change=${() => this.#toggle(id, form)}
       />
-      <span>${sectionLabel(section)} <span class="pipe">${pipeInWords(pipe, this.units)}</span></span>
+      <span>${sectionLabel(section)} <span class="aside">${pipeInWords(pipe, this.units)}</span></span>
     </label>`;
   }
 

@@ -26,14 +26,6 @@ export class PointsPaste extends LitElement {
         display: block;
       }
 
-      summary {
-        min-block-size: 44px;
-        padding-block: 12px;
-        font-size: var(--dc-small);
-        line-height: 1.25rem;
-        cursor: pointer;
-      }
-
       textarea {
         inline-size: 100%;
         min-block-size: 88px;
@@ -77,7 +69,7 @@ export class PointsPaste extends LitElement {
   protected override render(): TemplateResult {
     return html`<div role="status">${this.#said()}</div>
       <details>
-        <summary>Paste or type a table as text</summary>
+        <summary class="small">Paste or type a table as text</summary>
         <div class="field">
           <label for="text">Two columns with their units, from a spreadsheet, a mail or a leaflet</label>
           <textarea

@@ -1,4 +1,5 @@
-// What every element shares: boxes that count their border, one focus ring, text for ears only.
+// What every element shares: boxes that count their border, one focus ring, text for ears only, and what
+// a finger unfolds.
 
 import { css } from 'lit';
 
@@ -27,6 +28,19 @@ export const baseStyles = css`
     overflow: hidden;
     clip-path: inset(50%);
     white-space: nowrap;
+  }
+
+  summary {
+    min-block-size: 44px;
+    padding-block: 10px;
+    line-height: 1.5rem;
+    cursor: pointer;
+  }
+
+  summary.small {
+    padding-block: 12px;
+    font-size: var(--dc-small);
+    line-height: 1.25rem;
   }
 
   svg {

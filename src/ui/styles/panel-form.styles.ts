@@ -49,13 +49,6 @@ export const panelFormStyles = css`
     line-height: 1.125rem;
   }
 
-  summary {
-    min-block-size: 44px;
-    padding-block: 10px;
-    line-height: 24px;
-    cursor: pointer;
-  }
-
   button {
     margin-inline-start: -6px;
   }

@@ -191,7 +191,7 @@ export class TestSetting extends LitElement {
     const doubts = reduced.kind === 'point' ? doubtLines(reduced.uncertainty, this.units) : [];
     return html`${result}
       <details>
-        <summary>Every step<span class="for-ears"> of setting ${this.number}</span></summary>
+        <summary class="small">Every step<span class="for-ears"> of setting ${this.number}</span></summary>
         ${this.#lines('Steps from the readings to flow and suction', stepLines(reduced.steps, this.units))}
         ${
           doubts.length === 0

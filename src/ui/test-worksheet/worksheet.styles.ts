@@ -62,15 +62,9 @@ export const worksheetStyles = css`
 
   summary {
     inline-size: fit-content;
-    min-block-size: 44px;
-    padding-block: 12px;
-    font-size: var(--dc-small);
-    line-height: 1.25rem;
-    cursor: pointer;
   }
 
   details.part > summary {
-    font-size: var(--dc-text);
     font-weight: 600;
   }
 
