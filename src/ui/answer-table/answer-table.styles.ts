@@ -28,7 +28,7 @@ export const answerTableStyles = css`
 
   th,
   td {
-    padding: 4px 20px 4px 0;
+    padding: 4px 16px 4px 0;
     border-block-end: 1px solid var(--dc-rule);
     font-weight: 400;
     text-align: end;

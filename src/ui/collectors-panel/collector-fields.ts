@@ -24,6 +24,10 @@ export class CollectorFields extends LitElement {
         display: block;
         margin: 0;
       }
+
+      p.whose {
+        margin-block-start: 12px;
+      }
     `,
   ];
 

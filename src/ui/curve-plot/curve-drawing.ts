@@ -6,6 +6,8 @@ import type { CurvePlotParts, CurveRule } from '../../plot/curve-plot.ts';
 import { formatQuantity } from '../../units/format.ts';
 import type { UnitSystem } from '../../units/quantity.ts';
 
+/** How far down the gap its number stands: the lower line comes up beside its middle [-]. */
+const GAP_TEXT = 0.3;
 /** Room that the gap's number takes [px]. */
 const LEAST_ROOM = 100;
 
@@ -79,6 +81,6 @@ export function gapAt(
   const [x, anchor] = hasRoom ? [entered.x - 8, 'end'] : [entered.x + 8, 'start'];
   return svg`<path class="gap" d="M${entered.x},${entered.y}V${available.y}" />
       ${mark ?? nothing}
-      <text class="gap-text over-grid" text-anchor=${anchor} x=${x} y=${(entered.y + available.y) / 2 + 4}
+      <text class="gap-text over-grid" text-anchor=${anchor} x=${x} y=${entered.y + GAP_TEXT * (available.y - entered.y) + 4}
         >${sign}${size}</text>`;
 }

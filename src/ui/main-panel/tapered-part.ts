@@ -1,6 +1,6 @@
 // A main of several sizes: searched when it is wanted, for there are many.
 
-import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { MainQuestion } from '../../state/decisions/question.ts';
 import { rowOfSizes } from '../../state/decisions/pipe-words.ts';
@@ -20,7 +20,16 @@ import type { TakeOver } from '../take-over/take-over.ts';
 /** @element dc-tapered-part */
 @customElement('dc-tapered-part')
 export class TaperedPart extends LitElement {
-  static override styles = [baseStyles, buttonStyles, answerStyles];
+  static override styles = [
+    baseStyles,
+    buttonStyles,
+    answerStyles,
+    css`
+      .ask {
+        margin-inline-start: -6px;
+      }
+    `,
+  ];
 
   @property({ attribute: false }) question: MainQuestion | undefined;
   @property({ attribute: false }) units: UnitSystem = 'us';
@@ -35,7 +44,7 @@ export class TaperedPart extends LitElement {
     return html`${
       isAsking
         ? nothing
-        : html`<button type="button" @click=${() => this.#ask()}>
+        : html`<button class="ask" type="button" @click=${() => this.#ask()}>
             <span>Search mains that widen toward the collector</span>
           </button>`
     }

@@ -53,6 +53,10 @@ export class PowerTable extends LitElement {
       .row button > span {
         border: 0;
       }
+
+      .add {
+        margin-inline-start: -6px;
+      }
     `,
   ];
 
@@ -93,7 +97,7 @@ export class PowerTable extends LitElement {
         )}
       </div>
       ${problem === '' ? nothing : html`<p class="problem" role="status">${problem}</p>`}
-      <button type="button" @click=${() => this.#add()}><span>Add a point of power</span></button>
+      <button class="add" type="button" @click=${() => this.#add()}><span>Add a point of power</span></button>
       ${points.length === 0 ? nothing : html`<dc-table-out .table=${powerFigures(points, this.units)}></dc-table-out>`}`;
   }
 

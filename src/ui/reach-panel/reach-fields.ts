@@ -42,7 +42,8 @@ export class ReachFields extends LitElement {
     baseStyles,
     panelFormStyles,
     css`
-      .fields + .fields {
+      .fields + .fields,
+      dc-pipe-choice + .fields {
         margin-block-start: 12px;
       }
     `,

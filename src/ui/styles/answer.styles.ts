@@ -59,7 +59,7 @@ export const answerStyles = css`
   /* Beside one another where there is room; the words still come before the picture. */
   @container (min-width: 73.75em) {
     .answer:not(.stacked) {
-      grid-template-columns: minmax(0, 1fr) minmax(0, 30rem);
+      grid-template-columns: minmax(0, 1fr) minmax(0, 28rem);
     }
 
     .answer > :is(.sentence, .said, .whole) {
