@@ -51,7 +51,7 @@ export default defineConfig({
           dir: at('tests'),
           include: [at('tests/unit/**/*.test.ts'), at('tests/reference/**/*.test.ts')],
           testTimeout: 60_000,
-          // Nothing waits here, so both of two processors work; pages in a browser come after.
+          // Nothing waits here, so every processor works; pages in a browser come after.
           maxWorkers: '100%',
           sequence: { groupOrder: 1 },
         },
@@ -92,7 +92,8 @@ export default defineConfig({
           dir: at('tests'),
           include: [at('tests/e2e/**/*.test.ts')],
           globalSetup: [at('tests/setup/serve-built-page.ts')],
-          fileParallelism: false,
+          maxWorkers: '100%',
+          sequence: { groupOrder: 3 },
           testTimeout: 60_000,
           hookTimeout: 60_000,
         },

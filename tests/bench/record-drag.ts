@@ -3,6 +3,7 @@
 
 import type { CDPSession, Page } from 'playwright-core';
 import type { CpuProfile } from './profile-rooms.ts';
+import { slowEvenly } from './slow-evenly.ts';
 import { type FrameWork, frameWork, type TraceEvent } from './trace-frames.ts';
 
 const CATEGORIES = ['devtools.timeline'];
@@ -51,7 +52,7 @@ export async function recordDrag(
   const client = await page.context().newCDPSession(page);
   await page.mouse.move(grip.x, grip.y);
   await page.mouse.down();
-  await client.send('Emulation.setCPUThrottlingRate', { rate: slowdown });
+  await slowEvenly(client, slowdown);
   await drag(client, path, WARM_UP);
   await browser.startTracing(page, { categories: CATEGORIES });
   if (watch === 'profile') {
@@ -63,7 +64,7 @@ export async function recordDrag(
   const profile =
     watch === 'profile' ? ((await client.send('Profiler.stop')).profile as CpuProfile) : undefined;
   const trace = JSON.parse(String(await browser.stopTracing())) as { traceEvents: TraceEvent[] };
-  await client.send('Emulation.setCPUThrottlingRate', { rate: 1 });
+  await slowEvenly(client, 1);
   await page.mouse.up();
   await client.detach();
   return { frames: frameWork(trace.traceEvents), profile };

@@ -1,4 +1,4 @@
-import { describe, it } from 'vitest';
+import { describe, it, vi } from 'vitest';
 import '../../src/ui/steady-box/steady-box.ts';
 import { expect, expectAccessible, html, place } from './harness.ts';
 
@@ -19,7 +19,7 @@ describe('a box that keeps its height', () => {
     expect(getComputedStyle(box).contain).toContain('size');
   });
 
-  it('grows and shrinks after its content, a frame later', async () => {
+  it('grows a frame after its content, and shrinks when changes have stopped', async () => {
     const box = await place(line('Chips carry.'));
     await twoFrames();
     const words = box.querySelector('p')!;
@@ -28,6 +28,18 @@ describe('a box that keeps its height', () => {
     expect(box.getBoundingClientRect().height).toBe(40);
     words.textContent = 'Chips carry.';
     await twoFrames();
-    expect(box.getBoundingClientRect().height).toBe(20);
+    expect(box.getBoundingClientRect().height).toBe(40);
+    await vi.waitFor(() => expect(box.getBoundingClientRect().height).toBe(20));
+  });
+
+  it('stays as high as it is where its content grows again meanwhile', async () => {
+    const box = await place(line('Chips settle\nin the main.'));
+    await twoFrames();
+    const words = box.querySelector('p')!;
+    words.textContent = 'Chips carry.';
+    await twoFrames();
+    words.textContent = 'Chips settle\nin a branch.';
+    await new Promise((resolve) => setTimeout(resolve, 150));
+    expect(box.getBoundingClientRect().height).toBe(40);
   });
 });

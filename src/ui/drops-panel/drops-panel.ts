@@ -9,6 +9,7 @@ import { dropMotions, dropViews } from '../../state/drop-views.ts';
 import type { Session } from '../../state/session.ts';
 import '../drop-list/drop-list.ts';
 import type { RemoveSetEvent, SaveSetEvent } from '../gate-sets/gate-set-event.ts';
+import { inHalves } from '../in-halves.ts';
 import '../tried-table/tried-table.ts';
 import { SessionController } from '../session-controller.ts';
 import { baseStyles } from '../styles/base.styles.ts';
@@ -28,6 +29,7 @@ export class DropsPanel extends LitElement {
   ];
 
   readonly #session = new SessionController(this, readDrops, { turn: 2 });
+  readonly #later = new SessionController(this, readRows, { turn: 4 });
   readonly #motions = new SessionController(
     this,
     ({ shownReport }) => dropMotions(shownReport.value),
@@ -38,7 +40,7 @@ export class DropsPanel extends LitElement {
     const view = this.#session.value;
     if (!view) return html`${nothing}`;
     return html`<dc-drop-list
-        .drops=${view.drops}
+        .drops=${inHalves(view.drops, this.#later.value)}
         .motions=${this.#motions.value ?? []}
         .sets=${view.sets}
         .open=${view.open.length > 0}
@@ -69,7 +71,7 @@ function readDrops(session: Session) {
     trail: session.trail.value,
     range: shop.carryingRange,
     units: session.units.value,
-    drops: dropViews(shop, session.shownReport.value, report, session.units.value),
+    drops: readRows(session),
     sets: shop.gateSets.map(({ id, name, open }) => ({
       id,
       name,
@@ -77,6 +79,10 @@ function readDrops(session: Session) {
       current: isSameSet(open, report.open),
     })),
   };
+}
+
+function readRows({ shop, shownReport, report, units }: Session) {
+  return dropViews(shop.value, shownReport.value, report.value, units.value);
 }
 
 function isSameSet(a: readonly string[], b: readonly string[]): boolean {

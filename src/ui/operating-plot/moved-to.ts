@@ -1,4 +1,4 @@
-// Puts SVG content at a place by a transform, which spares its texts a new layout in every frame.
+// Puts SVG content at a place by a transform of its group, which spares its texts a new layout in every frame.
 
 /**
  * A transform to a place.

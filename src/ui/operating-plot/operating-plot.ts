@@ -193,7 +193,8 @@ export class OperatingPlot extends LitElement {
 function lineLabel(box: Box | undefined, kind: string, text: string): SVGTemplateResult {
   if (!box) return svg``;
   const middle = (box.top + box.bottom) / 2;
-  return svg`<text class="${kind} over-grid" transform=${movedTo(box.left, middle)}>${text}</text>`;
+  // A group that moves spares its text a new layout, which a text that moves does not.
+  return svg`<g transform=${movedTo(box.left, middle)}><text class="${kind} over-grid">${text}</text></g>`;
 }
 
 declare global {

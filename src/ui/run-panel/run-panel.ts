@@ -10,6 +10,7 @@ import { formatQuantity } from '../../units/format.ts';
 import { unitLabel } from '../../units/quantity.ts';
 import '../run-drawing/run-drawing.ts';
 import '../plot-figure/plot-tools.ts';
+import { inHalves } from '../in-halves.ts';
 import type { PartEvent } from '../run-editor/run-outline-events.ts';
 import { SessionController } from '../session-controller.ts';
 import { baseStyles } from '../styles/base.styles.ts';
@@ -42,18 +43,20 @@ export class RunPanel extends LitElement {
   ];
 
   readonly #session = new SessionController(this, runReader(), { turn: 0 });
+  readonly #later = new SessionController(this, runReader(), { turn: 3 });
 
   protected override render(): TemplateResult {
     const view = this.#session.value;
     if (!view) return html`${nothing}`;
-    const drops = view.sections.filter(({ drop }) => drop !== undefined).length;
+    const sections = inHalves(view.sections, this.#later.value?.sections);
+    const drops = sections.filter(({ drop }) => drop !== undefined).length;
     this.style.setProperty('--dc-run-rows', String(drops));
     return html`<h2 class="for-ears">The run of ducts</h2>
       <dc-run-drawing
-      .label=${runWords(view.sections)}
+      .label=${runWords(sections)}
       .speedUnit=${view.speedUnit}
       .widestSpeed=${view.widestSpeed}
-      .sections=${view.sections}
+      .sections=${sections}
       .selection=${view.selection}
       .read=${view.read}
       @dc-part=${({ part }: PartEvent) => view.session.select(part)}
@@ -61,7 +64,7 @@ export class RunPanel extends LitElement {
       <dc-plot-tools
         label="drawing of the run"
         file="run-of-ducts"
-        .table=${() => runTable(view.sections, view.speedUnit)}
+        .table=${() => runTable(sections, view.speedUnit)}
         .picture=${() => this.renderRoot.querySelector('dc-run-drawing')?.picture}
       ></dc-plot-tools>`;
   }

@@ -1,9 +1,11 @@
 // A box as high as what lies in it, which the page need not lay out anew when that changes: its height
-// is given, and is given anew a frame after its content has become higher or lower. Most changes of
-// words and figures leave it as it is.
+// is given. Most changes of words and figures leave it as it is; it grows a frame after its content has,
+// and shrinks when changes have stopped following one another, so that what lies below doesn't jump to
+// and fro while a gate moves.
 
 import { css, html, LitElement, type TemplateResult } from 'lit';
 import { customElement } from 'lit/decorators.js';
+import { stillness } from '../stillness.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 
 /**
@@ -29,19 +31,26 @@ export class SteadyBox extends LitElement {
   ];
 
   #frame = 0;
-  #size: string | undefined;
+  /** What it holds, and what its content needs, which may be less [px]. */
+  #size: number | undefined;
+  #needed = 0;
   readonly #observer = new ResizeObserver(([entry]) => {
     const size = entry?.borderBoxSize[0]?.blockSize;
     if (size === undefined) return;
+    this.#needed = size;
     // At the next frame: a page that grows while sizes are told would have to tell them again.
     cancelAnimationFrame(this.#frame);
-    this.#frame = requestAnimationFrame(() => this.#hold(`${size}px`));
+    this.#frame = requestAnimationFrame(() => {
+      if (this.#size === undefined || size > this.#size) this.#hold();
+      else if (size < this.#size) stillness.afterChange(this.#hold);
+    });
   });
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.#observer.disconnect();
     cancelAnimationFrame(this.#frame);
+    stillness.forget(this.#hold);
   }
 
   protected override render(): TemplateResult {
@@ -54,12 +63,12 @@ export class SteadyBox extends LitElement {
     if (content) this.#observer.observe(content);
   }
 
-  #hold(size: string): void {
-    if (size === this.#size) return;
-    this.#size = size;
-    this.style.setProperty('--dc-steady-size', size);
+  readonly #hold = (): void => {
+    if (this.#needed === this.#size) return;
+    this.#size = this.#needed;
+    this.style.setProperty('--dc-steady-size', `${this.#size}px`);
     this.toggleAttribute('steady', true);
-  }
+  };
 }
 
 declare global {
