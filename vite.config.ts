@@ -68,6 +68,7 @@ export default defineConfig({
           name: 'component',
           dir: at('tests'),
           include: [at('tests/component/**/*.test.ts')],
+          testTimeout: 60_000,
           sequence: { groupOrder: 2 },
           browser: {
             enabled: true,

@@ -68,17 +68,18 @@ function afterPatience(): Promise<undefined> {
   });
 }
 
-/** Once the database opens after all, what was entered meanwhile goes there. */
+/** Once the database opens after all, what was entered meanwhile goes there, and what is entered then. */
 async function bringOver(shelf: Shelf, memory: MemoryStore, later: Promise<BrowserStore>) {
-  const store = await later.catch(() => undefined);
-  if (!store) return;
-  const move = async () => {
+  try {
+    await memory.moveTo(await later);
+  } catch {
+    return; // it stays as it was said: nothing is kept
+  }
+  const show = async () => {
     await shelf.idle();
-    const records = await memory.readAll();
-    await Promise.all(records.map((record) => store.write({ record, versions: [] })));
     location.reload();
   };
-  shelf.say(unblockedNotice(() => void move()));
+  shelf.stand(unblockedNotice(() => void show()));
 }
 
 /** Heron Lane, the demo. */

@@ -84,13 +84,13 @@ export const reopenedNotice: Notice = {
 /**
  * Says that the database opens after all.
  *
- * @param move - moves there what was entered meanwhile, and shows all shops
+ * @param show - shows all shops
  * @returns the line
  */
-export function unblockedNotice(move: () => void): Notice {
+export function unblockedNotice(show: () => void): Notice {
   return {
-    text: 'The shops that this browser keeps can be read now. What you have entered here is put with them.',
-    action: { words: 'Show my shops', act: move },
+    text: 'The shops that this browser keeps can be read now. What you have entered here was put with them.',
+    action: { words: 'Show my shops', act: show },
   };
 }
 

@@ -45,6 +45,8 @@ export class Shelf {
   readonly #kept: KeptShops;
   readonly #open: Signal<OpenShop>;
   readonly #notice: Signal<Notice | undefined>;
+  /** What is said while there is nothing newer to say, until the reader takes it away. */
+  readonly #standing = signal<Notice | undefined>(undefined);
 
   /** @param parts - the store, what it held, and what else is needed from outside */
   constructor(parts: ShelfParts) {
@@ -63,7 +65,7 @@ export class Shelf {
     const entries = this.shops.peek();
     const unreadable = entries.filter(({ kind }) => kind === 'unreadable').length;
     this.#notice = signal(unreadable > 0 ? unreadableNotice(unreadable) : undefined);
-    this.notice = computed(() => this.#notice.value);
+    this.notice = computed(() => this.#notice.value ?? this.#standing.value);
     const latest = latestOf(entries);
     this.#open = signal(
       latest === undefined
@@ -193,12 +195,19 @@ export class Shelf {
 
   /** Takes the notice away. */
   dismiss(): void {
+    if (this.#notice.peek() === undefined) this.#standing.value = undefined;
     this.#notice.value = undefined;
   }
 
   /** Says something in the line above the page. */
   say(notice: Notice): void {
     this.#notice.value = notice;
+  }
+
+  /** Says something that opening another shop does not make void. */
+  stand(notice: Notice): void {
+    this.#notice.value = undefined;
+    this.#standing.value = notice;
   }
 
   /** Kept when every edit so far is written. */
@@ -228,7 +237,7 @@ export class Shelf {
 
   #show(id: string, shop: Shop): void {
     this.#open.value = this.#session(id, shop, this.units.peek());
-    this.dismiss();
+    this.#notice.value = undefined;
   }
 
   #showLatest(): void {

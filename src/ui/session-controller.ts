@@ -5,10 +5,7 @@ import type { LitElement, ReactiveController } from 'lit';
 import { follow } from '../state/follow.ts';
 import type { Session } from '../state/session.ts';
 import { sessionContext } from './session-context.ts';
-import { stillness } from './stillness.ts';
-
-/** What is laborious has a frame to itself. */
-export type Turn = 0 | 1 | 2 | 3 | 4 | 5;
+import { ROUND, type Turn, Turns } from './turns.ts';
 
 /**
  * When a panel is drawn anew, so that a frame of a drag doesn't pay for everything. `at once`: in the
@@ -18,10 +15,8 @@ export type Turn = 0 | 1 | 2 | 3 | 4 | 5;
  */
 export type Promptness = 'at once' | 'when seen' | 'to be read' | { readonly turn: Turn };
 
-/** Frames from one turn to the next of the same. */
-const TURNS = 6;
 /** A sentence has the last turn of every second round. */
-const READING = { every: 2 * TURNS, at: TURNS - 1 };
+const READING = { every: 2 * ROUND, at: ROUND - 1 };
 /** How long gates and document must stand still before panels out of sight follow [ms]. */
 const REST = 200;
 /** A panel so near to the window counts as seen. */
@@ -34,10 +29,8 @@ export class SessionController<T> implements ReactiveController {
   readonly #host: LitElement;
   readonly #read: (session: Session) => T;
   readonly #observer: IntersectionObserver | undefined;
-  readonly #turn: { readonly every: number; readonly at: number } | undefined;
+  readonly #turns: Turns | undefined;
   #isSeen = true;
-  /** Changes that have followed one another up to now; undefined at rest. */
-  #changes: number | undefined;
   /** The session that has changed and was not read yet. */
   #missed: Session | undefined;
   #timer: ReturnType<typeof setTimeout> | undefined;
@@ -52,7 +45,12 @@ export class SessionController<T> implements ReactiveController {
   constructor(host: LitElement, read: (session: Session) => T, promptness: Promptness = 'at once') {
     this.#host = host;
     this.#read = read;
-    this.#turn = turnOf(promptness);
+    const turn = turnOf(promptness);
+    this.#turns =
+      turn &&
+      new Turns(turn.every, turn.at, () => {
+        if (this.#missed) this.follow(this.#missed);
+      });
     if (promptness !== 'at once') {
       this.#observer = new IntersectionObserver((entries) => this.#onSight(entries), {
         rootMargin: NEAR,
@@ -85,7 +83,7 @@ export class SessionController<T> implements ReactiveController {
       () => {
         // What is not read is not followed: out of sight this sleeps after a change; between turns
         // it hears of the next one.
-        const reads = isFirst || (this.#isSeen && this.#isTurn());
+        const reads = isFirst || (this.#isSeen && (this.#turns?.isTurn() ?? true));
         isFirst = false;
         if (reads) return { value: this.#read(session) };
         if (this.#isSeen) hearOf(session);
@@ -106,8 +104,7 @@ export class SessionController<T> implements ReactiveController {
   #end(): void {
     clearTimeout(this.#timer);
     this.#timer = undefined;
-    stillness.forget(this.#onStill);
-    this.#changes = undefined;
+    this.#turns?.forget();
     this.#stop?.();
     this.#stop = undefined;
     this.#missed = undefined;
@@ -117,20 +114,6 @@ export class SessionController<T> implements ReactiveController {
     this.#isSeen = entries.at(-1)?.isIntersecting ?? true;
     if (this.#isSeen && this.#missed) this.follow(this.#missed);
   }
-
-  /** The first change is read, and of those that follow every sixth or so, and the last. */
-  #isTurn(): boolean {
-    if (this.#turn === undefined) return true;
-    stillness.afterChange(this.#onStill);
-    const isFirst = this.#changes === undefined;
-    this.#changes = (this.#changes ?? -1) + 1;
-    return isFirst || this.#changes % this.#turn.every === this.#turn.at;
-  }
-
-  readonly #onStill = (): void => {
-    this.#changes = undefined;
-    if (this.#missed) this.follow(this.#missed);
-  };
 
   /** Follows again as soon as gates and document have stood still for a while. */
   #awaitRest(session: Session): void {
@@ -153,5 +136,5 @@ function turnOf(
   promptness: Promptness,
 ): { readonly every: number; readonly at: number } | undefined {
   if (promptness === 'to be read') return READING;
-  return typeof promptness === 'object' ? { every: TURNS, at: promptness.turn } : undefined;
+  return typeof promptness === 'object' ? { every: ROUND, at: promptness.turn } : undefined;
 }

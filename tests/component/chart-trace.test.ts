@@ -314,15 +314,51 @@ describe('tracing the picture of a chart', () => {
     await expectAccessible(element);
   });
 
+  it('draws a scanned page, which holds nothing but a photograph', async () => {
+    const element = await place(html`<dc-chart-trace></dc-chart-trace>`);
+    const size = { width: 200, height: 100 };
+    const canvas = new OffscreenCanvas(size.width, size.height);
+    const context = canvas.getContext('2d')!;
+    context.fillStyle = 'white';
+    context.fillRect(0, 0, 200, 100);
+    context.fillStyle = 'black';
+    context.fillRect(0, 0, 100, 50);
+    const blob = await canvas.convertToBlob({ type: 'image/jpeg', quality: 1 });
+    const scan = { bytes: new Uint8Array(await blob.arrayBuffer()), ...size };
+    dropOn(element, pdf(smallPdf([], size, { scan })));
+    await expect.element(surface()).toBeVisible();
+    const picture = surface().element().querySelector('image')!;
+    const [width, height] = ['width', 'height'].map((side) => Number(picture.getAttribute(side)));
+    const ink = await inkAt(picture.getAttribute('href')!, [
+      { x: width! / 4, y: height! / 4 },
+      { x: (3 * width!) / 4, y: height! / 4 },
+      { x: width! / 4, y: (3 * height!) / 4 },
+    ]);
+    expect(ink[0]).toBeLessThan(10);
+    expect(Math.min(ink[1]!, ink[2]!)).toBeGreaterThan(245);
+  });
+
+  it('opens a PDF of a thousand pages, and refuses one of more', async () => {
+    const element = await place(html`<dc-chart-trace></dc-chart-trace>`);
+    const size = { width: 400, height: 300 };
+    dropOn(element, pdf(smallPdf([], size, { pages: 1001 })));
+    await expect
+      .element(text(/“leaflet\.pdf” has 1001 pages; at most 1000 can be opened\./))
+      .toBeVisible();
+    expect(surface().query()).toBeNull();
+    dropOn(element, pdf(smallPdf([], size, { pages: 1000 })));
+    await expect.element(page.getByLabelText('Page, of 1000')).toBeVisible();
+  });
+
   it('refuses a locked and a broken PDF in words, and keeps the picture that was there', async () => {
     const chart = drawnChart({ flow: 'linear', pressure: 'linear', turn: 0, skew: 0 });
     const element = await placeTrace(chart);
     await press(chart, { flow: 0.1, pressure: 100 });
     const before = surface().element().querySelector('image')!.getAttribute('href');
     const size = { width: 400, height: 300 };
-    dropOn(element, pdf(smallPdf([], size, 'locked')));
+    dropOn(element, pdf(smallPdf([], size, { fault: 'locked' })));
     await expect.element(text(/“leaflet\.pdf” is locked with a password\./)).toBeVisible();
-    dropOn(element, pdf(smallPdf([], size, 'broken')));
+    dropOn(element, pdf(smallPdf([], size, { fault: 'broken' })));
     await expect.element(text(/“leaflet\.pdf” can’t be read as a PDF\./)).toBeVisible();
     expect(surface().element().querySelector('image')!.getAttribute('href')).toBe(before);
     expect(surface().element().querySelectorAll('.handle')).toHaveLength(1);

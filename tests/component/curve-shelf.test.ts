@@ -1,5 +1,5 @@
 import { describe, it } from 'vitest';
-import { page } from 'vitest/browser';
+import { page, userEvent } from 'vitest/browser';
 import { exampleCurves } from '../../src/shop/example-curves.ts';
 import { MemoryCurveStore } from '../../src/shop/store/memory-curve-store.ts';
 import { CurveShelf } from '../../src/state/curve-shelf.ts';
@@ -45,6 +45,33 @@ describe('the shelf of curves', () => {
     await button('Undo').click();
     await drawn();
     expect(button('Use Ours').elements()).toHaveLength(1);
+  });
+
+  it('notes what a collector costs, in a currency, and forgets it again', async () => {
+    const { shelf } = await placeShelf();
+    const kept = () => shelf.curves.value[0]!.curve;
+    const price = page.getByLabelText('Price of the collector');
+    const currency = page.getByLabelText('Currency of the price');
+    await button('Keep “Ours” on the shelf').click();
+    await page.getByText('Name, note, source and price').click();
+    // The example's own price, marked as invented there, goes first.
+    await price.fill('');
+    await userEvent.tab();
+    await expect.poll(() => currency.query()).toBeNull();
+    expect(kept().price).toBeUndefined();
+    await price.fill('1450');
+    await userEvent.tab();
+    await expect.poll(() => kept().price).toEqual({ amount: 1450, currency: 'USD' });
+    await currency.selectOptions('EUR');
+    await expect.poll(() => kept().price).toEqual({ amount: 1450, currency: 'EUR' });
+    await price.fill('cheap');
+    await userEvent.tab();
+    await drawn();
+    expect(kept().price).toEqual({ amount: 1450, currency: 'EUR' });
+    await price.fill('');
+    await userEvent.tab();
+    await expect.poll(() => kept().price).toBeUndefined();
+    expect(kept().points).toEqual(curve!.points);
   });
 
   it('takes in a file and says why another was refused', async () => {

@@ -173,6 +173,9 @@ describe('shops in the browser', () => {
     );
     expect(await page.getByText(/Another tab of this page is in the way/).count()).toBe(1);
     await start(page, 'Meanwhile');
+    await page
+      .getByText(/can be read now\. What you have entered here was put with them/)
+      .waitFor();
     await Promise.all([page.waitForEvent('load'), press(page, 'Show my shops')]);
     await page.getByRole('heading', { level: 1, name: 'Meanwhile' }).waitFor();
     expect(await page.getByText(/Another tab of this page is in the way/).count()).toBe(0);

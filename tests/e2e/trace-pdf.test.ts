@@ -116,7 +116,7 @@ describe('a chart in a PDF', () => {
       { kind: 'broken', words: /“broken\.pdf” can’t be read as a PDF\./ },
     ] as const;
     for (const { kind, words } of bad) {
-      await chooseFile(page, pdf(Buffer.from(smallPdf([], size, kind)), `${kind}.pdf`));
+      await chooseFile(page, pdf(Buffer.from(smallPdf([], size, { fault: kind })), `${kind}.pdf`));
       await page.getByText(words).waitFor();
     }
     const now = await page.getByRole('application').locator('image').getAttribute('href');

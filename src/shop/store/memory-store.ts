@@ -1,16 +1,30 @@
-// Shops kept as long as the page is open, for browsers that refuse to keep more.
+// Shops kept as long as the page is open, for browsers that refuse to keep more, or do not yet.
 
 import type { ShopRecord, ShopStore, ShopVersion, Writing, Written } from './shop-store.ts';
 import { surplusVersions } from './versions-kept.ts';
 
-/** Holds its records in memory. */
+/** Holds its records in memory, and from some moment on in another store too. */
 export class MemoryStore implements ShopStore {
   readonly #records: Map<string, ShopRecord>;
   readonly #versions = new Map<string, readonly ShopVersion[]>();
+  #lasting: ShopStore | undefined;
 
   /** @param records - what it holds from the start */
   constructor(records: readonly ShopRecord[] = []) {
     this.#records = new Map(records.map((record) => [record.id, record]));
+  }
+
+  /**
+   * Writes everything to a store that has come late, and whatever is written or removed from now on.
+   *
+   * @param store - holds none of these records
+   */
+  async moveTo(store: ShopStore): Promise<void> {
+    this.#lasting = store;
+    const moved = [...this.#records.values()].map((record) =>
+      store.write({ record, versions: this.#versions.get(record.id) ?? [] }),
+    );
+    await Promise.all(moved);
   }
 
   async readAll(): Promise<readonly ShopRecord[]> {
@@ -21,24 +35,32 @@ export class MemoryStore implements ShopStore {
     return this.#records.get(id);
   }
 
-  async write({ record, versions }: Writing): Promise<Written> {
+  async write(writing: Writing): Promise<Written> {
+    const written = this.#put(writing);
+    await this.#lasting?.write({ ...writing, isSure: true });
+    return written;
+  }
+
+  writeAtOnce(writings: readonly Writing[]): void {
+    for (const writing of writings) this.#put(writing);
+    this.#lasting?.writeAtOnce(writings);
+  }
+
+  async remove(id: string): Promise<void> {
+    this.#records.delete(id);
+    await this.#lasting?.remove(id);
+  }
+
+  async versions(id: string): Promise<readonly ShopVersion[]> {
+    return (this.#versions.get(id) ?? []).toSorted((a, b) => b.aside - a.aside);
+  }
+
+  #put({ record, versions }: Writing): Written {
     const found = this.#records.get(record.id);
     const { revision, over } = nextRevision(record, found);
     this.#records.set(record.id, { ...record, revision });
     this.#setAside(record.id, over ? [...versions, overwritten(over)] : versions);
     return over ? { revision, over } : { revision };
-  }
-
-  writeAtOnce(writings: readonly Writing[]): void {
-    for (const writing of writings) void this.write(writing);
-  }
-
-  async remove(id: string): Promise<void> {
-    this.#records.delete(id);
-  }
-
-  async versions(id: string): Promise<readonly ShopVersion[]> {
-    return (this.#versions.get(id) ?? []).toSorted((a, b) => b.aside - a.aside);
   }
 
   #setAside(id: string, versions: readonly ShopVersion[]): void {

@@ -3,6 +3,7 @@
 
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement } from 'lit/decorators.js';
+import { guard } from 'lit/directives/guard.js';
 import { pressureTerms } from '../../curve/pressure-terms.ts';
 import { replaceCurve, setCollector } from '../../shop/edits/edit-shop.ts';
 import { exampleCurves } from '../../shop/example-curves.ts';
@@ -35,7 +36,7 @@ import { amountField, openAmountField } from './amount-field.ts';
 import { ARRANGEMENTS, arrangementKey, arrangementOf } from './arrangement-choice.ts';
 import { filterAmounts, separatorAmounts } from './collector-amounts.ts';
 import { knownGroup } from './known-group.ts';
-import { MotorController } from './motor-controller.ts';
+import { MotorController, type MotorWords } from './motor-controller.ts';
 import { motorGroup } from './motor-group.ts';
 
 const OWN = 'own';
@@ -51,7 +52,9 @@ const USUAL_SEPARATOR = { kind: 'coefficient', coefficient: 4, diameter: 0.1524 
 export class CollectorPanel extends LitElement {
   static override styles = [baseStyles, panelFormStyles];
 
-  readonly #session = new SessionController(this, readCollector, 'when seen');
+  /** All but the curve's plot comes a little after it while a point of the curve is moved. */
+  readonly #session = new SessionController(this, readCollector, { turn: 3 });
+  readonly #effect = new SessionController(this, readEffect, 'when seen');
 
   /** Asks for every named state of the gates, so it waits until nothing changes any more. */
   readonly #motor = new MotorController(this);
@@ -61,14 +64,32 @@ export class CollectorPanel extends LitElement {
 
   protected override render(): TemplateResult {
     const view = this.#session.value;
-    if (!view) return html`${nothing}`;
-    const { session, collector, units, effect } = view;
+    const now = this.#effect.value;
+    if (!view || !now) return html`${nothing}`;
+    const { session, units } = view;
+    const motor = this.#motor.wordsFor(session);
     return html`<dc-effect-line></dc-effect-line>
-      ${this.#curve(session, collector.curve, units, effect)} ${this.#running(session, collector, units)}
+      <div class="group">
+        ${guard([view], () => this.#choice(view))}
+        <dc-curve-editor
+          .curve=${now.curve}
+          .units=${units}
+          .effect=${now.effect}
+          .air=${view.testAir}
+          @dc-curve=${({ curve, mergeKey }: CurveEvent) =>
+            session.edit(replaceCurve(editedCurve(curveOf(session), curve)), mergeKey)}
+        ></dc-curve-editor>
+        ${guard([view], () => shelf(view))}
+      </div>
+      ${guard([view, motor], () => this.#fields(view, motor))}`;
+  }
+
+  #fields({ session, collector, units }: CollectorView, motor: MotorWords): TemplateResult {
+    return html`${this.#running(session, collector, units)}
       ${motorGroup({
         curve: collector.curve,
         units,
-        words: this.#motor.wordsFor(session),
+        words: motor,
         amount: (amount) => openAmountField(units, amount),
         set: (curve) => session.edit(replaceCurve(editedCurve(collector.curve, curve))),
       })}
@@ -85,10 +106,9 @@ export class CollectorPanel extends LitElement {
     return list;
   }
 
-  #curve(session: Session, curve: Curve, units: UnitSystem, effect: CurveEffect): TemplateResult {
+  #choice({ session, collector: { curve } }: CollectorView): TemplateResult {
     const example = this.#examples.find(({ id }) => id === curve.id);
-    return html`<div class="group">
-      <h3>Its curve</h3>
+    return html`<h3>Its curve</h3>
       <p class="about">
         ${curve.note ?? 'Points of your own.'}
         ${example ? 'Change any of them, and it becomes a curve of your own.' : nothing}
@@ -101,23 +121,7 @@ export class CollectorPanel extends LitElement {
           .value=${example?.id ?? OWN}
           @dc-choice=${({ value }: ChoiceEvent) => this.#onExample(session, value)}
         ></dc-choice-field>
-      </div>
-      <dc-curve-editor
-        .curve=${curve}
-        .units=${units}
-        .effect=${effect}
-        .air=${testAirOf(session.shop.value.air)}
-        @dc-curve=${(event: CurveEvent) =>
-          session.edit(replaceCurve(editedCurve(curve, event.curve)), event.mergeKey)}
-      ></dc-curve-editor>
-      <details @toggle=${() => void import('../curve-shelf/curve-shelf.ts')}>
-        <summary>Shelf of curves: keep, take, save and take in</summary>
-        <dc-curve-shelf
-          .curve=${curve}
-          @dc-take-curve=${(event: TakeCurveEvent) => session.edit(replaceCurve(event.curve))}
-        ></dc-curve-shelf>
-      </details>
-    </div>`;
+      </div>`;
   }
 
   #running(session: Session, collector: Collector, units: UnitSystem): TemplateResult {
@@ -194,7 +198,14 @@ export class CollectorPanel extends LitElement {
   }
 }
 
+type CollectorView = ReturnType<typeof readCollector>;
+
 function readCollector(session: Session) {
+  const { collector, air } = session.shop.value;
+  return { session, collector, units: session.units.value, testAir: testAirOf(air) };
+}
+
+function readEffect(session: Session) {
   const { collector } = session.shop.value;
   const { curve, air } = session.model.value;
   const point = session.report.value.operatingPoint ?? undefined;
@@ -203,7 +214,22 @@ function readCollector(session: Session) {
     point,
     terms: point && pressureTerms(collector, air, point.flow),
   };
-  return { session, collector, units: session.units.value, effect };
+  return { curve: collector.curve, effect };
+}
+
+/** As it is by now, which may be more than is drawn of it. */
+function curveOf(session: Session): Curve {
+  return session.shop.peek().collector.curve;
+}
+
+function shelf({ session, collector: { curve } }: CollectorView): TemplateResult {
+  return html`<details @toggle=${() => void import('../curve-shelf/curve-shelf.ts')}>
+    <summary>Shelf of curves: keep, take, save and take in</summary>
+    <dc-curve-shelf
+      .curve=${curve}
+      @dc-take-curve=${(event: TakeCurveEvent) => session.edit(replaceCurve(event.curve))}
+    ></dc-curve-shelf>
+  </details>`;
 }
 
 /** A ratio of 1 is not written. */

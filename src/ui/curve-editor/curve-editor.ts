@@ -2,8 +2,9 @@
 // table, its name, and what the pressures mean.
 // (Over 200 lines: each part of the curve stands with the edit that it makes.)
 
-import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { guard } from 'lit/directives/guard.js';
 import { live } from 'lit/directives/live.js';
 import type { CollectorCurve } from '../../curve/collector-curve.ts';
 import { enteredSpline } from '../../curve/entered-spline.ts';
@@ -29,12 +30,14 @@ import '../points-table/points-table.ts';
 import type { PointsEvent } from '../points-table/points-event.ts';
 import type { QuantityEvent } from '../quantity-field/quantity-event.ts';
 import '../quantity-field/quantity-field.ts';
+import '../steady-box/steady-box.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { fieldStyles } from '../styles/field.styles.ts';
 import type { TestPointsEvent } from '../test-worksheet/test-points-event.ts';
 import type { TestSheetEvent } from '../test-worksheet/test-sheet-event.ts';
 import type { TextEvent } from '../text-field/text-event.ts';
 import '../text-field/text-field.ts';
+import { ROUND, Turns } from '../turns.ts';
 import { curveEditorStyles } from './curve-editor.styles.ts';
 import { CurveEvent } from './curve-event.ts';
 import { basisWords } from './curve-words.ts';
@@ -55,6 +58,12 @@ export interface CurveEffect {
   readonly terms: PressureTerms | undefined;
 }
 
+/** A curve, and what it comes to. */
+interface CurveTold {
+  readonly curve: Curve;
+  readonly effect: CurveEffect | undefined;
+}
+
 /**
  * @element dc-curve-editor
  * @fires dc-curve - the curve is another now
@@ -73,89 +82,127 @@ export class CurveEditor extends LitElement {
   /** The air that a test of one's own begins with. */
   @property({ attribute: false }) air: TestAir | undefined;
 
+  /** What all but the plot shows: while a point is moved, figures and words come a little after it. */
+  #told: CurveTold | undefined;
+  /** Whether the next curve comes of a move in the plot. */
+  #isMoving = false;
+  readonly #turns = new Turns(ROUND, 0, () => {
+    this.#told = this.curve && { curve: this.curve, effect: this.effect };
+    this.requestUpdate();
+  });
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#turns.forget();
+  }
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (!changed.has('curve') && !changed.has('effect')) return;
+    const isTold = !this.#isMoving || this.#turns.isTurn();
+    this.#isMoving = false;
+    if (isTold) this.#told = this.curve && { curve: this.curve, effect: this.effect };
+  }
+
   protected override render(): TemplateResult {
-    const { curve, units } = this;
-    if (!curve) return html`${nothing}`;
+    const { curve, units, air } = this;
+    const told = this.#told;
+    if (!curve || !told) return html`${nothing}`;
+    return html`${this.#plot(curve, told)}
+      ${guard([told, units, air], () => this.#entries(told.curve))}`;
+  }
+
+  #entries(curve: Curve): TemplateResult {
+    const { units, air } = this;
     const words = basisWords(curve.basis.kind);
-    return html`${this.#plot(curve, words.column)}
-      <div class="entries">
-        <dc-points-table
-          .points=${curve.points}
-          .units=${units}
-          .pressure=${words.column}
-          .fit=${curve.fit?.kind ?? 'through'}
-          @dc-points=${(event: PointsEvent) => this.#onPoints(event)}
-        ></dc-points-table>
-        <div class="meaning">
-          <dc-text-field
-            label="Name of the collector"
-            .value=${curve.name}
-            @dc-text=${(event: TextEvent) => this.#onName(event)}
-          ></dc-text-field>
-          ${this.#fit(curve)}
-          <dc-basis-choice
-            .value=${curve.basis.kind}
-            @dc-choice=${(event: ChoiceEvent) => this.#onBasis(event)}
-          ></dc-basis-choice>
-          ${curve.basis.kind === 'tap' ? this.#tap(curve.basis.diameter) : nothing}
-          <fieldset>
-            <legend>Taken with, so that it is not taken off again</legend>
-            ${this.#part('filter', 'its clean filter')}${this.#part('separator', 'its separator')}
-          </fieldset>
-          <dc-quantity-field
-            label="The points hold in air of"
-            quantity="density"
-            .units=${units}
-            .value=${curve.density}
-            .low=${0.01}
-            .high=${2000}
-            hint="Charts are mostly for 1.2 kg/m³, 0.075 lb/ft³."
-            @dc-quantity=${(event: QuantityEvent) =>
-              this.#onAmount(event, (density) => ({ density }))}
-          ></dc-quantity-field>
+    return html`<div class="entries">
+        <div>
+          <dc-steady-box>
+            <dc-points-table
+              .points=${curve.points}
+              .units=${units}
+              .pressure=${words.column}
+              .fit=${curve.fit?.kind ?? 'through'}
+              @dc-points=${(event: PointsEvent) => this.#onPoints(event)}
+            ></dc-points-table>
+          </dc-steady-box>
+        </div>
+        <div>
+          <dc-steady-box>${this.#meaning(curve, units)}</dc-steady-box>
         </div>
       </div>
       <dc-curve-sources
         .points=${curve.points}
         .units=${units}
         .test=${curve.test}
-        .air=${this.air}
+        .air=${air}
         @dc-points=${(event: PointsEvent) => this.#onSource(event)}
         @dc-test-sheet=${(event: TestSheetEvent) => this.#onTestSheet(event)}
         @dc-test-points=${(event: TestPointsEvent) => this.#onTestPoints(event)}
       ></dc-curve-sources>`;
   }
 
-  #plot(curve: Curve, pressure: string): TemplateResult {
+  #meaning(curve: Curve, units: UnitSystem): TemplateResult {
+    return html`<div class="meaning">
+      <dc-text-field
+        label="Name of the collector"
+        .value=${curve.name}
+        @dc-text=${(event: TextEvent) => this.#onName(event)}
+      ></dc-text-field>
+      ${this.#fit(curve)}
+      <dc-basis-choice
+        .value=${curve.basis.kind}
+        @dc-choice=${(event: ChoiceEvent) => this.#onBasis(event)}
+      ></dc-basis-choice>
+      ${curve.basis.kind === 'tap' ? this.#tap(curve.basis.diameter) : nothing}
+      <fieldset>
+        <legend>Taken with, so that it is not taken off again</legend>
+        ${this.#part('filter', 'its clean filter')}${this.#part('separator', 'its separator')}
+      </fieldset>
+      <dc-quantity-field
+        label="The points hold in air of"
+        quantity="density"
+        .units=${units}
+        .value=${curve.density}
+        .low=${0.01}
+        .high=${2000}
+        hint="Charts are mostly for 1.2 kg/m³, 0.075 lb/ft³."
+        @dc-quantity=${(event: QuantityEvent) => this.#onAmount(event, (density) => ({ density }))}
+      ></dc-quantity-field>
+    </div>`;
+  }
+
+  #plot(curve: Curve, told: CurveTold): TemplateResult {
     if (usedPoints(curve).length < 2) return html`${nothing}`;
     const { units, effect } = this;
-    const entered: EnteredCurve = {
-      points: curve.points,
-      entered: enteredSpline(curve),
-      available: effect?.available,
-      point: effect?.point,
-    };
-    const point = effect?.point;
-    const end = 1.1 * Math.max(...curve.points.map(({ flow }) => flow), point?.flow ?? 0);
     return html`<div class="plot">
       <dc-curve-plot
-        .curve=${entered}
+        .curve=${enteredCurve({ curve, effect })}
         .units=${units}
-        .pressure=${pressure}
+        .pressure=${basisWords(curve.basis.kind).column}
         @dc-point-move=${(event: PointMoveEvent) => this.#onMove(event)}
       ></dc-curve-plot>
-      ${
-        effect?.terms && point
-          ? html`<p class="gap">${gapWords(point.flow, effect.terms, curve.basis, units)}</p>`
-          : nothing
-      }
+      ${guard([told, units], () => this.#foot(told))}
+    </div>`;
+  }
+
+  #foot({ curve, effect }: CurveTold): TemplateResult {
+    const { units } = this;
+    const point = effect?.point;
+    const entered = enteredCurve({ curve, effect });
+    const end = 1.1 * Math.max(...curve.points.map(({ flow }) => flow), point?.flow ?? 0);
+    return html`${
+      effect?.terms && point
+        ? html`<dc-steady-box
+              ><p class="gap">${gapWords(point.flow, effect.terms, curve.basis, units)}</p></dc-steady-box
+            >`
+        : nothing
+    }
       <dc-plot-tools
         label="collector’s curve"
         file="collector-curve"
         .table=${() => curveTable(entered, end, units)}
         .picture=${() => this.renderRoot.querySelector('dc-curve-plot')?.picture}
-      ></dc-plot-tools>
-    </div>`;
+      ></dc-plot-tools>`;
   }
 
   #fit(curve: Curve): TemplateResult {
@@ -217,6 +264,7 @@ export class CurveEditor extends LitElement {
   #onMove({ index, point, run }: PointMoveEvent): void {
     const { curve } = this;
     if (!curve) return;
+    this.#isMoving = true;
     this.#send({ points: curve.points.with(index, point) }, `point ${index} ${run}`);
   }
 
@@ -257,6 +305,16 @@ export class CurveEditor extends LitElement {
   #send(changes: Partial<Curve>, mergeKey?: string): void {
     if (this.curve) this.dispatchEvent(new CurveEvent({ ...this.curve, ...changes }, mergeKey));
   }
+}
+
+/** What the plot draws. */
+function enteredCurve({ curve, effect }: CurveTold): EnteredCurve {
+  return {
+    points: curve.points,
+    entered: enteredSpline(curve),
+    available: effect?.available,
+    point: effect?.point,
+  };
 }
 
 declare global {

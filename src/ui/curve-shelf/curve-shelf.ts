@@ -96,10 +96,8 @@ export class CurveShelfElement extends LitElement {
   }
 
   #own({ id, curve }: ShelvedCurve): TemplateResult {
-    const set = (key: 'note' | 'source', value: string | undefined) => {
-      const { [key]: _, ...rest } = curve;
-      void this.shelf?.change(id, value === undefined ? rest : { ...rest, [key]: value });
-    };
+    const set = (key: 'note' | 'source', value: string | undefined) =>
+      void this.shelf?.change(id, withOrWithout(curve, key, value));
     const price = (amount: number | undefined, currency: string) => {
       const priced = amount === undefined ? undefined : { amount, currency };
       void this.shelf?.change(id, withOrWithout(curve, 'price', priced));

@@ -182,6 +182,42 @@ describe('the shelf', () => {
     expect(await edit('Four')).toContain('no room left');
   });
 
+  it('goes on in a store that comes late, with what was entered meanwhile and what is entered then', async () => {
+    const memory = new MemoryStore();
+    const late = new MemoryStore([recordOf('old', 1)]);
+    const shelf = shelfOn(memory);
+    const kept = async () =>
+      (await late.readAll()).map(({ document }) => (document as { name: string }).name);
+    shelf.open.value.session.edit(renameShop('Meanwhile'));
+    await shelf.idle();
+    await memory.moveTo(late);
+    expect(await kept()).toEqual([demo.name, 'Meanwhile']);
+    shelf.open.value.session.edit(renameShop('Then'));
+    await shelf.idle();
+    expect(await kept()).toEqual([demo.name, 'Then']);
+    shelf.open.value.session.edit(renameShop('At the last moment'));
+    shelf.flush();
+    expect(await kept()).toEqual([demo.name, 'At the last moment']);
+    shelf.remove('id-1');
+    await shelf.idle();
+    expect(await kept()).toEqual([demo.name]);
+  });
+
+  it('says what stands again when newer words are gone, until the reader takes it away', () => {
+    const shelf = shelfOn(new MemoryStore());
+    shelf.say({ text: 'blocked' });
+    shelf.stand({ text: 'open again' });
+    expect(shelf.notice.value?.text).toBe('open again');
+    shelf.add(demo);
+    expect(shelf.notice.value?.text).toBe('open again');
+    shelf.say({ text: 'newer' });
+    expect(shelf.notice.value?.text).toBe('newer');
+    shelf.dismiss();
+    expect(shelf.notice.value?.text).toBe('open again');
+    shelf.dismiss();
+    expect(shelf.notice.value).toBeUndefined();
+  });
+
   it('writes the last state of a run of edits, not each of them', async () => {
     const written: string[] = [];
     const memory = new MemoryStore();
