@@ -17,7 +17,7 @@ import { CURVE_HISTORY, type RawDocument, SHOP_HISTORY } from './opening/migrati
 import { firstProblems, type Problem } from './opening/problem.ts';
 import { type ReadDocument, readDocument, readJson } from './opening/read-document.ts';
 import { type Shop, shopSchema } from './schema/shop-schema.ts';
-import { sectionTree } from './section-tree.ts';
+import { type SectionTree, sectionTree } from './section-tree.ts';
 
 /** How opening a shop ended. */
 export type OpenedShop =
@@ -54,27 +54,38 @@ export function openShopDocument(value: unknown): OpenedShop {
   return { kind: 'opened', shop: parsed.data };
 }
 
+/** What the checks of the ducts read. */
+const DUCTS = ['sections', 'drops', 'gateSets', 'air'] as const;
+
 /**
  * What is wrong with a shop whose parts have the right shape.
  *
  * @param shop - the shop
+ * @param known - a shop in order; what is the very same in both is not looked at again
  * @returns the problems, none if the shop is in order
  */
-export function checkShop(shop: Shop): Problem[] {
-  const tree = sectionTree(shop);
+export function checkShop(shop: Shop, known?: Shop): Problem[] {
+  const hasNewDucts = DUCTS.some((key) => shop[key] !== known?.[key]);
+  const tree = hasNewDucts ? sectionTree(shop) : undefined;
   const problems = [
-    ...checkIds(shop),
     ...checkCarryingRange(shop),
     ...checkCurve(shop.collector.curve, ['collector', 'curve']),
+    ...checkPurchase(shop),
+    ...(tree ? checkDucts(shop, tree) : []),
+  ];
+  return problems.length > 0 || !tree ? problems : checkFreeEnds(shop, tree);
+}
+
+function checkDucts(shop: Shop, tree: SectionTree): Problem[] {
+  return [
+    ...checkIds(shop),
     ...checkTree(shop, tree),
     ...checkEnds(shop, tree),
     ...checkJoins(shop, tree),
     ...checkGateSets(shop),
     ...checkTables(shop),
-    ...checkPurchase(shop),
     ...checkLosses(shop, tree),
   ];
-  return problems.length > 0 ? problems : checkFreeEnds(shop, tree);
 }
 
 /** The shop and the curve inside it each have a version; both are brought up to date. */

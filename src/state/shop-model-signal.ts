@@ -19,11 +19,17 @@ export function shopModel(shop: ReadonlySignal<Shop>): ReadonlySignal<ShopModel>
     void collectorPart.value;
     return collectorCurve(shop.peek().collector, air.value);
   });
-  const ductsPart = computed(() => ductsText(shop.value));
+  const sections = computed(() => shop.value.sections);
+  const drops = computed(() => shop.value.drops);
+  const ductsPart = computed(() => ductsText({ sections: sections.value, drops: drops.value }));
   const ducts: ReadonlySignal<ShopNetwork> = computed(() => {
     void ductsPart.value;
     return networkOf(shop.peek(), air.value);
   });
+  const works = computed(() => ({
+    work: createWorkspace(ducts.value.network),
+    curveWork: createWorkspace(ducts.value.network),
+  }));
   const carryingRange = computed(() => shop.value.carryingRange);
   return computed(() => ({
     air: air.value,
@@ -31,7 +37,6 @@ export function shopModel(shop: ReadonlySignal<Shop>): ReadonlySignal<ShopModel>
     ducts: ducts.value,
     carryingRange: carryingRange.value,
     sectionIds: shop.peek().sections.map(({ id }) => id),
-    work: createWorkspace(ducts.value.network),
-    curveWork: createWorkspace(ducts.value.network),
+    ...works.value,
   }));
 }

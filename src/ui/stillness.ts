@@ -2,7 +2,7 @@
 // dragged a panel asks in every frame.
 
 /** A change that no other follows for so long is the last [ms]. */
-const LATEST = 60;
+const LATEST = 150;
 
 class Stillness {
   readonly #waiting = new Set<() => void>();

@@ -26,7 +26,7 @@ export function tryEdit(shop: Shop, edit: ShopEdit): TriedEdit {
 }
 
 function problemsAfter(before: Shop, next: Shop): readonly Problem[] {
-  if (keepsShape(before, next)) return firstProblems(checkShop(next));
+  if (keepsShape(before, next)) return firstProblems(checkShop(next, before));
   const opened = openShopDocument(next);
   return opened.kind === 'opened' ? [] : opened.problems;
 }

@@ -3,6 +3,7 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { motorLoad, motorSentence, worstMotorLoad } from '../../shop/motor-load.ts';
 import type { Session } from '../../state/session.ts';
+import { stillness } from '../stillness.ts';
 
 /** What is said of the motor. */
 export interface MotorWords {
@@ -11,13 +12,10 @@ export interface MotorWords {
   readonly isOver: boolean;
 }
 
-/** How long nothing must have changed [ms]. */
-const REST = 120;
-
 export class MotorController implements ReactiveController {
   #words: MotorWords = { text: '', isOver: false };
   #saidOf: readonly unknown[] = [];
-  #timer: ReturnType<typeof setTimeout> | undefined;
+  #session: Session | undefined;
   readonly #host: ReactiveControllerHost;
 
   /** @param host - is drawn anew when there is something else to say */
@@ -27,8 +25,7 @@ export class MotorController implements ReactiveController {
   }
 
   hostDisconnected(): void {
-    clearTimeout(this.#timer);
-    this.#timer = undefined;
+    stillness.forget(this.#say);
   }
 
   /**
@@ -40,13 +37,15 @@ export class MotorController implements ReactiveController {
   wordsFor(session: Session): MotorWords {
     const now = [session.shop.peek(), session.gates.peek(), session.units.peek()];
     if (now.some((each, i) => each !== this.#saidOf[i])) {
-      clearTimeout(this.#timer);
-      this.#timer = setTimeout(() => this.#say(session), REST);
+      this.#session = session;
+      stillness.afterChange(this.#say);
     }
     return this.#words;
   }
 
-  #say(session: Session): void {
+  readonly #say = (): void => {
+    const session = this.#session;
+    if (!session) return;
     const [shop, gates, units] = [session.shop.peek(), session.gates.peek(), session.units.peek()];
     this.#saidOf = [shop, gates, units];
     const model = session.model.peek();
@@ -55,5 +54,5 @@ export class MotorController implements ReactiveController {
     const most = Math.max((now.kind === 'known' && now.load) || 0, worst?.motor.load ?? 0);
     this.#words = { text: motorSentence(now, worst, units), isOver: most > 1 };
     this.#host.requestUpdate();
-  }
+  };
 }

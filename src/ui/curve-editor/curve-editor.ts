@@ -86,7 +86,7 @@ export class CurveEditor extends LitElement {
   #told: CurveTold | undefined;
   /** Whether the next curve comes of a move in the plot. */
   #isMoving = false;
-  readonly #turns = new Turns(ROUND, 0, () => {
+  readonly #turns = new Turns(ROUND, 2, () => {
     this.#told = this.curve && { curve: this.curve, effect: this.effect };
     this.requestUpdate();
   });

@@ -5,6 +5,7 @@ import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement } from 'lit/decorators.js';
 import { effectWords } from '../../state/collector/effect-words.ts';
 import { SessionController } from '../session-controller.ts';
+import '../steady-box/steady-box.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 
 /** @element dc-effect-line */
@@ -69,8 +70,12 @@ export class EffectLine extends LitElement {
   protected override render(): TemplateResult {
     const words = this.#session.value;
     if (!words) return html`${nothing}`;
-    return html`<p><b>${words.sentence}</b></p>
-      <p>${words.effect}</p>`;
+    return html`<dc-steady-box
+      ><div>
+        <p><b>${words.sentence}</b></p>
+        <p>${words.effect}</p>
+      </div></dc-steady-box
+    >`;
   }
 }
 

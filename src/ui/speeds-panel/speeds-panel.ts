@@ -8,6 +8,7 @@ import { type SpeedsView, speedsView } from '../../state/speeds-view.ts';
 import '../plot-figure/plot-tools.ts';
 import { SessionController } from '../session-controller.ts';
 import '../speeds-plot/speeds-plot.ts';
+import '../steady-box/steady-box.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { buttonStyles } from '../styles/button.styles.ts';
 import { partStyles } from '../styles/part.styles.ts';
@@ -35,13 +36,17 @@ export class SpeedsPanel extends LitElement {
             : nothing
         }
       </header>
-      <p class="words">${view.sentence}</p>
-      <dc-speeds-plot
-        label="Speed at each drop. ${view.sentence}"
-        .units=${read.units}
-        .view=${view}
-        .selected=${read.selected}
-      ></dc-speeds-plot>
+      <dc-steady-box>
+        <div class="picture">
+          <p class="words">${view.sentence}</p>
+          <dc-speeds-plot
+            label="Speed at each drop. ${view.sentence}"
+            .units=${read.units}
+            .view=${view}
+            .selected=${read.selected}
+          ></dc-speeds-plot>
+        </div>
+      </dc-steady-box>
       <dc-plot-tools
         label="speed at each drop"
         file="speed-at-each-drop"

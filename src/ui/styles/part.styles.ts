@@ -24,6 +24,10 @@ export const partStyles = css`
     line-height: 1.75rem;
   }
 
+  .picture {
+    display: flow-root;
+  }
+
   .words {
     max-inline-size: 62ch;
     min-block-size: 3rem;

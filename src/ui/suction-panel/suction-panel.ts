@@ -11,6 +11,7 @@ import '../plot-figure/plot-tools.ts';
 import { SessionController } from '../session-controller.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { partStyles } from '../styles/part.styles.ts';
+import '../steady-box/steady-box.ts';
 import '../suction-plot/suction-plot.ts';
 import { suctionPanelStyles } from './suction-panel.styles.ts';
 
@@ -33,14 +34,18 @@ export class SuctionPanel extends LitElement {
         <h2 id="title">Where the suction goes</h2>
         ${this.#chooser(view, read.selected)}
       </header>
-      <p class="words">${view.sentence}</p>
-      <dc-suction-plot
-        label="Suction from the hood to the collector. ${view.sentence}"
-        .units=${read.units}
-        .unit=${view.unit}
-        .steps=${view.steps}
-        .end=${read.end}
-      ></dc-suction-plot>
+      <dc-steady-box>
+        <div class="picture">
+          <p class="words">${view.sentence}</p>
+          <dc-suction-plot
+            label="Suction from the hood to the collector. ${view.sentence}"
+            .units=${read.units}
+            .unit=${view.unit}
+            .steps=${view.steps}
+            .end=${read.end}
+          ></dc-suction-plot>
+        </div>
+      </dc-steady-box>
       ${
         view.steps.length === 0
           ? nothing

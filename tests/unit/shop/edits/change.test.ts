@@ -9,8 +9,10 @@ import {
 import { saveGateSet } from '../../../../src/shop/edits/edit-gate-sets.ts';
 import { setLength } from '../../../../src/shop/edits/edit-section.ts';
 import { renameShop } from '../../../../src/shop/edits/edit-shop.ts';
+import { checkShop } from '../../../../src/shop/open-shop.ts';
 import { freshId } from '../../../../src/shop/edits/fresh-id.ts';
 import { tryEdit } from '../../../../src/shop/edits/try-edit.ts';
+import type { Shop } from '../../../../src/shop/schema/shop-schema.ts';
 import { smallShop } from '../small-shop.ts';
 
 describe('an edit', () => {
@@ -78,5 +80,44 @@ describe('freshId', () => {
   it('counts on from what is taken, and keeps off the word for the collector', () => {
     expect(freshId('Main', ['main', 'main-2'])).toBe('main-3');
     expect(freshId('Collector', [])).toBe('collector-2');
+  });
+});
+
+describe('checkShop beside a shop in order', () => {
+  const [main, ...others] = smallShop.sections;
+  const [planer, ...drops] = smallShop.drops;
+  const { curve } = smallShop.collector;
+  const faults: Readonly<Record<string, Partial<Shop>>> = {
+    'a duct that leads nowhere': { sections: [{ ...main!, into: 'nowhere' }, ...others] },
+    'a duct twice': { sections: [...smallShop.sections, main!] },
+    'a drop without a duct': { drops: [{ ...planer!, into: 'nowhere' }, ...drops] },
+    'no drop for a duct': { drops },
+    'a set of what is not there': { gateSets: [{ id: 'a', name: 'A', open: ['lathe'] }] },
+    'a range upside down': { carryingRange: { low: 20, high: 10 } },
+    'a curve with a flow twice': {
+      collector: {
+        ...smallShop.collector,
+        curve: { ...curve, points: [...curve.points, curve.points[0]!] },
+      },
+    },
+    'a stock length twice': {
+      purchase: {
+        stockLengths: [
+          { family: 'galvanized', length: 3 },
+          { family: 'galvanized', length: 2 },
+        ],
+      },
+    },
+  };
+
+  it.each(Object.entries(faults))('finds %s', (_, change) => {
+    const broken = { ...smallShop, ...change };
+    const found = checkShop(broken, smallShop);
+    expect(found.length).toBeGreaterThan(0);
+    expect(found).toEqual(checkShop(broken));
+  });
+
+  it('finds nothing in what is the very same', () => {
+    expect(checkShop({ ...smallShop }, smallShop)).toEqual([]);
   });
 });
