@@ -42,11 +42,26 @@ export function linePanel(
 ): LinePanel {
   const { left, right, top, bottom } = inner;
   const count = (room: number, spacing: number) => Math.max(2, Math.round(room / spacing));
+  return panelAt(inner, {
+    across: axis(across.quantity, system, across.end, count(right - left, SPACING.across)),
+    up: axis(up.quantity, system, up.end, count(bottom - top, SPACING.up)),
+  });
+}
+
+/**
+ * Puts axes at hand at another place.
+ *
+ * @param inner - where the lines may go [px]
+ * @param axes - of a panel of the same size
+ * @returns the panel
+ */
+export function panelAt(inner: Box, { across, up }: Pick<LinePanel, 'across' | 'up'>): LinePanel {
+  const { left, right, top, bottom } = inner;
   const tenth = (place: number) => Math.round(10 * place) / 10;
   return {
     inner,
-    across: axis(across.quantity, system, across.end, count(right - left, SPACING.across)),
-    up: axis(up.quantity, system, up.end, count(bottom - top, SPACING.up)),
+    across,
+    up,
     x: (value) => tenth(left + ((right - left) * value) / across.end),
     y: (value) => tenth(bottom - ((bottom - top) * value) / up.end),
   };

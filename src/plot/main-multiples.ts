@@ -2,7 +2,14 @@
 // speed in the main, with the carrying range as a band. All have the same scales.
 
 import type { UnitSystem } from '../units/quantity.ts';
-import { type BandPlace, bandPath, brokenPath, type LinePanel, linePanel } from './line-panel.ts';
+import {
+  type BandPlace,
+  bandPath,
+  brokenPath,
+  type LinePanel,
+  linePanel,
+  panelAt,
+} from './line-panel.ts';
 import type { Place } from './frame.ts';
 
 /** A drop with the main in one size. */
@@ -83,25 +90,22 @@ export function mainMultiples(
     HEADROOM * Math.max(...all.map((s) => s.flowDoubt?.[1] ?? s.flow), Number.MIN_VALUE);
   const speedEnd =
     HEADROOM * Math.max(range.high, ...all.map((s) => s.speedDoubt?.[1] ?? s.speed ?? 0));
+  const sizes = { quantity: 'count', end: Math.max(1, count - 1) } as const;
+  const first = { left: 0, right: pitch - ROOM.right, top: 0, bottom: PANEL };
+  const flow = linePanel(first, sizes, { quantity: 'flow', end: flowEnd }, system);
+  const speed = linePanel(first, sizes, { quantity: 'velocity', end: speedEnd }, system);
   const multiples = series.map((each, i) => {
     const column = i % columns;
     const left = ROOM.left + column * pitch;
     const top = Math.floor(i / columns) * rowHeight;
     const right = left + pitch - ROOM.right;
     const box = (from: number) => ({ left, right, top: from, bottom: from + PANEL });
-    const sizes = { quantity: 'count', end: Math.max(1, count - 1) } as const;
     const from = top + ROOM.head;
-    return drawn(
-      each,
-      linePanel(box(from), sizes, { quantity: 'flow', end: flowEnd }, system),
-      linePanel(
-        box(from + PANEL + ROOM.between),
-        sizes,
-        { quantity: 'velocity', end: speedEnd },
-        system,
-      ),
-      { left, top, isFirst: column === 0 },
-    );
+    return drawn(each, panelAt(box(from), flow), panelAt(box(from + PANEL + ROOM.between), speed), {
+      left,
+      top,
+      isFirst: column === 0,
+    });
   });
   return { multiples, height: Math.ceil(series.length / columns) * rowHeight };
 }

@@ -2,6 +2,7 @@
 // the old. What is cancelled ends at once for whoever asked; a worker that doesn't hear of it soon is
 // ended and another one begun when it is needed.
 
+import { withRows } from './answer-pieces.ts';
 import type { Progress } from '../../study/progress.ts';
 import type { AnswerOn, QuestionOn, Subject } from './question.ts';
 import type { Asking, FromWorker, ToWorker } from './study-messages.ts';
@@ -32,6 +33,8 @@ interface Open {
   readonly asking: Asking;
   readonly progress: (progress: Progress) => void;
   readonly end: (outcome: Outcome<AnswerOn<Subject>>) => void;
+  /** Rows of the answer that have come. */
+  readonly rows: unknown[];
 }
 
 export class StudyClient {
@@ -65,7 +68,7 @@ export class StudyClient {
     this.#count += 1;
     const number = this.#count;
     return new Promise<Outcome<AnswerOn<Subject>>>((end) => {
-      this.#open = { asking: { kind: 'ask', number, subject, question }, progress, end };
+      this.#open = { asking: { kind: 'ask', number, subject, question }, progress, end, rows: [] };
       this.#post(this.#open.asking);
     });
   }
@@ -97,16 +100,25 @@ export class StudyClient {
   }
 
   #onMessage(message: FromWorker): void {
-    if (message.number === this.#left && message.kind !== 'progress') this.#heard();
+    const isLast = message.kind !== 'progress' && message.kind !== 'rows';
+    if (message.number === this.#left && isLast) this.#heard();
     const open = this.#open;
     if (message.number !== open?.asking.number) return;
     if (message.kind === 'progress') {
       open.progress(message.progress);
       return;
     }
+    if (message.kind === 'rows') {
+      open.rows.push(...message.rows);
+      return;
+    }
     this.#open = undefined;
     const { number: _number, ...outcome } = message;
-    open.end(outcome);
+    open.end(
+      outcome.kind === 'answer' && open.rows.length > 0
+        ? { ...outcome, answer: withRows(outcome.answer, open.rows) }
+        : outcome,
+    );
   }
 
   /** The worker is free again. */

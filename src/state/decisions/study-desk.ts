@@ -3,6 +3,7 @@
 // so this runs in a worker as in Node.
 
 import type { Study } from '../../study/progress.ts';
+import { rowPieces, withRows } from './answer-pieces.ts';
 import { type AnswerOn, type Subject, studyOn } from './question.ts';
 import type { FromWorker, ToWorker } from './study-messages.ts';
 
@@ -17,6 +18,8 @@ export interface StudyDeskParts {
   readonly now: () => number;
   /** Goes on after whatever waits to be heard. */
   readonly later: (goOn: () => void) => void;
+  /** Goes on after the page has had time for a frame. */
+  readonly pause: (goOn: () => void) => void;
   readonly post: (message: FromWorker) => void;
 }
 
@@ -74,8 +77,7 @@ export class StudyDesk {
     for (;;) {
       const step = study.next();
       if (step.done === true) {
-        this.#underWay = undefined;
-        post({ kind: 'answer', number, answer: step.value });
+        this.#send(work, step.value, rowPieces(step.value));
         return;
       }
       const time = now();
@@ -86,5 +88,24 @@ export class StudyDesk {
       if (time - begin >= SLICE) break;
     }
     this.#goOn(work);
+  }
+
+  #send(
+    work: UnderWay,
+    answer: AnswerOn<Subject>,
+    pieces: readonly (readonly unknown[])[],
+    sent = 0,
+  ): void {
+    if (this.#underWay !== work) return;
+    const { post, pause } = this.#parts;
+    const { number } = work;
+    const rows = pieces[sent];
+    if (rows) {
+      post({ kind: 'rows', number, rows });
+      pause(() => this.#send(work, answer, pieces, sent + 1));
+      return;
+    }
+    this.#underWay = undefined;
+    post({ kind: 'answer', number, answer: sent > 0 ? withRows(answer, []) : answer });
   }
 }

@@ -16,6 +16,9 @@ export type ToWorker = Asking | { readonly kind: 'cancel'; readonly number: numb
 
 export type FromWorker =
   | { readonly kind: 'progress'; readonly number: number; readonly progress: Progress }
+  /** Some rows of the answer that follows, in their order. */
+  | { readonly kind: 'rows'; readonly number: number; readonly rows: readonly unknown[] }
+  /** The answer, without the rows that went before. */
   | { readonly kind: 'answer'; readonly number: number; readonly answer: AnswerOn<Subject> }
   /** The question can't be answered, and why. */
   | { readonly kind: 'refused'; readonly number: number; readonly reason: string }

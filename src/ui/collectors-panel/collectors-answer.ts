@@ -1,7 +1,15 @@
 // The answer to "Which collector?": a sentence, all of them in a table, some closely, and a picture. (A
 // little over 200 lines, a quarter of them styles and types.)
 
-import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import {
+  css,
+  html,
+  LitElement,
+  noChange,
+  nothing,
+  type PropertyValues,
+  type TemplateResult,
+} from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { CollectorsLines } from '../../plot/collectors-plot.ts';
 import { collectorSentence, footingWords } from '../../shop/decisions/collector-sentence.ts';
@@ -21,8 +29,10 @@ import '../answer-table/answer-table.ts';
 import type { ChoiceEvent } from '../choice-field/choice-event.ts';
 import '../choice-field/choice-field.ts';
 import '../collectors-plot/collectors-plot.ts';
+import type { Shop } from '../../shop/schema/shop-schema.ts';
 import { figureTableStyles } from '../plot-figure/figure-table.styles.ts';
 import '../plot-figure/plot-tools.ts';
+import { Stages } from '../stages.ts';
 import type { Answered } from '../study-worker/study-controller.ts';
 import { answerStyles } from '../styles/answer.styles.ts';
 import { baseStyles } from '../styles/base.styles.ts';
@@ -32,6 +42,8 @@ import { collectorFigures } from './collector-figures.ts';
 /** Values of the choice of what to look at: a collector by name, a state by its place. */
 const ONE = 'collector ';
 const STATE = 'state ';
+/** The sentence comes first. */
+const STAGE = { all: 1, closely: 2, picture: 3 };
 
 /**
  * @element dc-collectors-answer
@@ -84,45 +96,67 @@ export class CollectorsAnswer extends LitElement {
 
   @state() private look = '';
 
+  readonly #stages = new Stages(this, STAGE.picture);
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has('answer')) this.#stages.restart();
+  }
+
   protected override render(): TemplateResult {
-    const { question, answer, units } = this;
+    const { question, answer } = this;
     if (!question || !answer) return html`${nothing}`;
     const { shop } = question;
     const { rows } = answer;
     const sentence = collectorSentence(rows, shop.drops.length);
-    const all = collectorTable(rows, shop, units);
-    const look = lookOf(this.look, rows);
-    const close = closeTable(rows, look, shop, units);
     return html`<div class="answer stacked">
       <p class="sentence">${unbroken(sentence)}</p>
       <div class="whole"><slot name="said"></slot><slot name="doubt"></slot></div>
       <div class="tables">
-        <dc-answer-table
-          sortable
-          caption="Collectors on these ducts, in the same air"
-          .columns=${all.columns}
-          .rows=${all.rows}
-        ></dc-answer-table>
-        ${this.#footing(rows)}
-        <dc-choice-field
-          class="choice"
-          label="Look closely at"
-          .choices=${choicesOf(rows)}
-          .value=${look.kind === 'state' ? `${STATE}${look.index}` : `${ONE}${look.name}`}
-          @dc-choice=${(event: ChoiceEvent) => this.#onLook(event)}
-        ></dc-choice-field>
-        <dc-answer-table
-          sortable
-          caption=${look.kind === 'state' ? `${stateName(rows[0]!.states[look.index]!)}, on each collector` : `Every drop and gate set on ${look.name}`}
-          .columns=${close.columns}
-          .rows=${close.rows}
-        ></dc-answer-table>
+        ${this.#stages.reaches(STAGE.all) ? this.#all(rows, shop) : noChange}
+        ${this.#stages.reaches(STAGE.closely) ? this.#closely(rows, shop) : noChange}
       </div>
       <div class="picture">
         <slot name="gates"></slot>
-        ${this.picture ? this.#picture(this.picture, sentence) : nothing}
+        ${this.#stages.reaches(STAGE.picture) ? this.#pictureOf(sentence) : noChange}
       </div>
     </div>`;
+  }
+
+  #all(rows: readonly ComparedCollector[], shop: Shop): TemplateResult {
+    const all = collectorTable(rows, shop, this.units);
+    return html`<dc-answer-table
+        sortable
+        caption="Collectors on these ducts, in the same air"
+        .columns=${all.columns}
+        .rows=${all.rows}
+      ></dc-answer-table>
+      ${this.#footing(rows)}`;
+  }
+
+  #pictureOf(sentence: string): TemplateResult | typeof nothing {
+    return this.picture ? this.#picture(this.picture, sentence) : nothing;
+  }
+
+  #closely(rows: readonly ComparedCollector[], shop: Shop): TemplateResult {
+    const look = lookOf(this.look, rows);
+    const close = closeTable(rows, look, shop, this.units);
+    const caption =
+      look.kind === 'state'
+        ? `${stateName(rows[0]!.states[look.index]!)}, on each collector`
+        : `Every drop and gate set on ${look.name}`;
+    return html`<dc-choice-field
+        class="choice"
+        label="Look closely at"
+        .choices=${choicesOf(rows)}
+        .value=${look.kind === 'state' ? `${STATE}${look.index}` : `${ONE}${look.name}`}
+        @dc-choice=${(event: ChoiceEvent) => this.#onLook(event)}
+      ></dc-choice-field>
+      <dc-answer-table
+        sortable
+        caption=${caption}
+        .columns=${close.columns}
+        .rows=${close.rows}
+      ></dc-answer-table>`;
   }
 
   #onLook({ value }: ChoiceEvent): void {

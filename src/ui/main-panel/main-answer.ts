@@ -1,8 +1,17 @@
 // The answer to "Would a larger main help?": a sentence, the sizes, one of them closely, and a picture
-// of every drop.
+// of every drop. (A little over 200 lines: each part is drawn in a stage of its own.)
 
-import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import {
+  css,
+  html,
+  LitElement,
+  noChange,
+  nothing,
+  type PropertyValues,
+  type TemplateResult,
+} from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { guard } from 'lit/directives/guard.js';
 import type { MainSeries, MainStop } from '../../plot/main-multiples.ts';
 import type { ToldMains } from '../../state/decisions/told-doubt.ts';
 import type { MainRow, MainSizes } from '../../shop/decisions/main-sizes.ts';
@@ -15,13 +24,14 @@ import type { ChoiceEvent } from '../choice-field/choice-event.ts';
 import '../choice-field/choice-field.ts';
 import '../main-plot/main-plot.ts';
 import '../plot-figure/plot-tools.ts';
+import { Stages } from '../stages.ts';
 import { answerStyles } from '../styles/answer.styles.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { unbroken } from '../unbroken.ts';
 import { mainFigures } from './main-figures.ts';
 
-/** Picture, close table, table of the gate sets. */
-const PARTS = 3;
+/** The sentence comes first. */
+const STAGE = { sizes: 1, picture: 2, closely: 3, sets: 4 };
 
 /**
  * @element dc-main-answer
@@ -51,15 +61,22 @@ export class MainAnswer extends LitElement {
   /** Id of the size that is looked at closely; empty for the best. */
   @state() private closely = '';
 
-  /** What is drawn so far of a new answer: a part a frame, so that none takes long. */
-  @state() private parts = 0;
+  readonly #stages = new Stages(this, STAGE.sets);
+  #sentence = '';
+  #series: readonly MainSeries[] = [];
+  #names: readonly string[] = [];
 
   protected override willUpdate(changed: PropertyValues<this>): void {
-    if (changed.has('sizes')) this.parts = 0;
-  }
-
-  protected override updated(): void {
-    if (this.parts < PARTS) requestAnimationFrame(() => this.#drawMore());
+    const { shop, sizes, units, doubts } = this;
+    if (!shop || !sizes) return;
+    if (changed.has('sizes')) this.#stages.restart();
+    if (changed.has('sizes') || changed.has('units')) {
+      this.#sentence = mainAnswerWords(sizes, sizes.rows, { shop, system: units });
+      this.#names = sizes.rows.map(({ size }) => size.name);
+    }
+    if (changed.has('sizes') || changed.has('doubts')) {
+      this.#series = seriesOf(sizes.rows, sizes, doubts, shop);
+    }
   }
 
   protected override render(): TemplateResult {
@@ -68,40 +85,47 @@ export class MainAnswer extends LitElement {
     const speech = { shop, system: units };
     const { rows } = sizes;
     const best = bestMain(rows, shop);
-    const sentence = mainAnswerWords(sizes, rows, speech);
-    const all = mainTable(rows, best, speech);
     const row = rows.find(({ size }) => size.id === this.closely) ?? best;
     return html`<div class="answer stacked">
-      <p class="sentence">${unbroken(sentence)}</p>
+      <p class="sentence">${unbroken(this.#sentence)}</p>
       <div class="whole"><slot name="said"></slot><slot name="doubt"></slot></div>
       <div class="tables">
-        <dc-answer-table
-          caption="The main in every size"
-          .columns=${all.columns}
-          .rows=${all.rows}
-        ></dc-answer-table>
+        ${this.#staged(STAGE.sizes, [sizes, shop, units], () => this.#sizes(rows, best, speech))}
       </div>
-      <div class="picture">${this.parts < 1 ? nothing : this.#picture(rows, sizes, sentence, shop)}</div>
-      <div class="tables">${row && this.parts > 1 ? this.#closely(row, rows, sizes, speech) : nothing}</div>
+      <div class="picture">
+        ${this.#staged(STAGE.picture, [this.#series, shop, units], () => this.#picture(shop))}
+      </div>
+      <div class="tables">
+        ${this.#staged(STAGE.closely, [row, sizes, shop, units], () =>
+          row ? this.#closely(row, rows, speech) : html`${nothing}`,
+        )}
+        ${this.#staged(STAGE.sets, [row, sizes, shop, units], () =>
+          row ? this.#sets(row, sizes, speech) : html`${nothing}`,
+        )}
+      </div>
     </div>`;
   }
 
-  #drawMore(): void {
-    if (this.parts < PARTS) this.parts += 1;
+  /** What was there stays until its stage comes, and from then on until something in it changes. */
+  #staged(stage: number, from: readonly unknown[], draw: () => TemplateResult): unknown {
+    return this.#stages.reaches(stage) ? guard([...from], draw) : noChange;
+  }
+
+  #sizes(rows: readonly MainRow[], best: MainRow | undefined, speech: MainSpeech): TemplateResult {
+    const all = mainTable(rows, best, speech);
+    return html`<dc-answer-table
+      caption="The main in every size"
+      .columns=${all.columns}
+      .rows=${all.rows}
+    ></dc-answer-table>`;
   }
 
   #onSize({ value }: ChoiceEvent): void {
     this.closely = value;
   }
 
-  #closely(
-    row: MainRow,
-    rows: readonly MainRow[],
-    sizes: MainSizes,
-    speech: MainSpeech,
-  ): TemplateResult {
+  #closely(row: MainRow, rows: readonly MainRow[], speech: MainSpeech): TemplateResult {
     const drops = mainDropTable(row, speech);
-    const sets = mainSetTable(row, sizes, speech);
     return html`<dc-choice-field
         class="choice"
         label="Look closely at a main of"
@@ -114,33 +138,28 @@ export class MainAnswer extends LitElement {
         caption="A main of ${row.size.name}, each drop alone"
         .columns=${drops.columns}
         .rows=${drops.rows}
-      ></dc-answer-table>
-      ${
-        sets.rows.length === 0 || this.parts < PARTS
-          ? nothing
-          : html`<dc-answer-table
-              caption="A main of ${row.size.name}, in the saved gate sets"
-              .columns=${sets.columns}
-              .rows=${sets.rows}
-            ></dc-answer-table>`
-      }`;
+      ></dc-answer-table>`;
   }
 
-  #picture(
-    rows: readonly MainRow[],
-    sizes: MainSizes,
-    sentence: string,
-    shop: Shop,
-  ): TemplateResult {
-    const series = seriesOf(rows, sizes, this.doubts, shop);
-    const names = rows.map(({ size }) => size.name);
+  #sets(row: MainRow, sizes: MainSizes, speech: MainSpeech): TemplateResult {
+    const sets = mainSetTable(row, sizes, speech);
+    if (sets.rows.length === 0) return html`${nothing}`;
+    return html`<dc-answer-table
+      caption="A main of ${row.size.name}, in the saved gate sets"
+      .columns=${sets.columns}
+      .rows=${sets.rows}
+    ></dc-answer-table>`;
+  }
+
+  #picture(shop: Shop): TemplateResult {
+    const [series, names] = [this.#series, this.#names];
     return html`<p class="note">
         Each drop alone over the size of the main: its air in ${unitLabel('flow', this.units)} above,
         the slowest in the main in ${unitLabel('velocity', this.units)} below, with the speeds that
         carry as a band. Dashed: its air today.
       </p>
       <dc-main-plot
-        label="Air and speed in the main over its size, for each drop. ${sentence}"
+        label="Air and speed in the main over its size, for each drop. ${this.#sentence}"
         .units=${this.units}
         .series=${series}
         .sizes=${names}

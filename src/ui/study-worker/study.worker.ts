@@ -9,12 +9,16 @@ let goOn: () => void = () => {};
 turn.port1.addEventListener('message', () => goOn());
 turn.port1.start();
 
+/** As long as a frame of the page [ms]. */
+const FRAME = 17;
+
 const desk = new StudyDesk({
   now: () => performance.now(),
   later: (next) => {
     goOn = next;
     turn.port2.postMessage(undefined);
   },
+  pause: (next) => setTimeout(next, FRAME),
   post: (message) => postMessage(message),
 });
 

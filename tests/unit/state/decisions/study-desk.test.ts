@@ -20,6 +20,7 @@ class SlowDesk {
   readonly desk = new StudyDesk({
     now: () => this.#time++,
     later: (goOn) => this.waiting.push(goOn),
+    pause: (goOn) => this.waiting.push(goOn),
     post: (message) => this.said.push(message),
   });
 
@@ -37,12 +38,12 @@ describe('a desk that answers by slices', () => {
     const slow = new SlowDesk();
     slow.desk.hear({ kind: 'ask', number: 7, subject: 'main', question });
     slow.run();
-    const last = slow.said.at(-1)!;
-    expect(last).toEqual({
-      kind: 'answer',
-      number: 7,
-      answer: finish(mainSizeStudy(shop, sections, question.family)),
-    });
+    const { rows, ...rest } = finish(mainSizeStudy(shop, sections, question.family));
+    // In pieces, the rows before the rest, and never two without a pause between them.
+    const pieces = slow.said.flatMap((each) => (each.kind === 'rows' ? [each.rows] : []));
+    expect(pieces.length).toBeGreaterThan(1);
+    expect(pieces.flat()).toEqual(rows);
+    expect(slow.said.at(-1)).toEqual({ kind: 'answer', number: 7, answer: { ...rest, rows: [] } });
     const parts = slow.said.flatMap((each) =>
       each.kind === 'progress' ? [each.progress.done / each.progress.total] : [],
     );
@@ -61,15 +62,25 @@ describe('a desk that answers by slices', () => {
     expect(slow.said.some(({ kind }) => kind === 'answer')).toBe(false);
   });
 
+  it('leaves off between two pieces of an answer', () => {
+    const slow = new SlowDesk();
+    slow.desk.hear({ kind: 'ask', number: 1, subject: 'main', question });
+    while (slow.said.at(-1)?.kind !== 'rows') slow.slice();
+    slow.desk.hear({ kind: 'cancel', number: 1 });
+    slow.run();
+    expect(slow.said.at(-1)).toEqual({ kind: 'cancelled', number: 1 });
+    expect(slow.said.filter(({ kind }) => kind === 'rows')).toHaveLength(1);
+  });
+
   it('takes a new question in the place of the old', () => {
     const slow = new SlowDesk();
     slow.desk.hear({ kind: 'ask', number: 1, subject: 'main', question });
     slow.slice();
     slow.desk.hear({ kind: 'ask', number: 2, subject: 'main', question });
     slow.run();
-    expect(slow.said.filter(({ kind }) => kind !== 'progress').map((each) => each.number)).toEqual([
-      1, 2,
-    ]);
+    const told = slow.said.filter(({ kind }) => kind === 'cancelled' || kind === 'answer');
+    expect(told.map(({ number }) => number)).toEqual([1, 2]);
+    expect(slow.said.every(({ kind, number }) => kind !== 'rows' || number === 2)).toBe(true);
     expect(slow.said.at(-1)).toMatchObject({ kind: 'answer', number: 2 });
   });
 

@@ -1,0 +1,52 @@
+// Draws a long answer stage by stage, one a frame, so that no frame takes long.
+
+import type { LitElement, ReactiveController } from 'lit';
+
+export class Stages implements ReactiveController {
+  readonly #host: LitElement;
+  readonly #last: number;
+  #stage = 0;
+  #frame = 0;
+
+  /**
+   * @param host - what draws the answer
+   * @param last - number of the last stage; the first is 0
+   */
+  constructor(host: LitElement, last: number) {
+    this.#host = host;
+    this.#last = last;
+    host.addController(this);
+  }
+
+  /** The next answer is drawn from the first stage on. */
+  restart(): void {
+    this.#stage = 0;
+  }
+
+  /** Whether a stage has come. */
+  reaches(stage: number): boolean {
+    return this.#stage >= stage;
+  }
+
+  hostUpdated(): void {
+    if (this.#frame !== 0 || this.#stage >= this.#last) return;
+    // The first stage was drawn between two frames, so it takes part of the one that comes.
+    const step = this.#stage === 0 ? this.#skip : this.#goOn;
+    this.#frame = requestAnimationFrame(step);
+  }
+
+  readonly #skip = (): void => {
+    this.#frame = requestAnimationFrame(this.#goOn);
+  };
+
+  readonly #goOn = (): void => {
+    this.#frame = 0;
+    this.#stage += 1;
+    this.#host.requestUpdate();
+  };
+
+  hostDisconnected(): void {
+    cancelAnimationFrame(this.#frame);
+    this.#frame = 0;
+  }
+}
