@@ -69,6 +69,7 @@ export default defineConfig({
           dir: at('tests'),
           include: [at('tests/component/**/*.test.ts')],
           testTimeout: 60_000,
+          maxWorkers: '100%',
           sequence: { groupOrder: 2 },
           browser: {
             enabled: true,
@@ -93,8 +94,7 @@ export default defineConfig({
           dir: at('tests'),
           include: [at('tests/e2e/**/*.test.ts')],
           globalSetup: [at('tests/setup/serve-built-page.ts')],
-          maxWorkers: '100%',
-          sequence: { groupOrder: 3 },
+          fileParallelism: false,
           testTimeout: 60_000,
           hookTimeout: 60_000,
         },

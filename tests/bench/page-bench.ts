@@ -86,11 +86,31 @@ function printShares({ frames, profile }: DragRecord, folder: string): void {
   }
 }
 
+/**
+ * How long the page's processor takes for the same arithmetic, as a yardstick for all times here: they
+ * are of one machine at one time [ms].
+ */
+async function yardstick(page: Page): Promise<number> {
+  const times = await page.evaluate(async () => {
+    const taken: number[] = [];
+    let sum = 0;
+    for (let turn = 0; turn < 100; turn++) {
+      await new Promise((resolve) => requestAnimationFrame(resolve));
+      const begin = performance.now();
+      for (let i = 0; i < 60_000; i++) sum += Math.sqrt(i + (sum % 3));
+      taken.push(performance.now() - begin);
+    }
+    return taken;
+  });
+  return quantileOf(times, 0.5);
+}
+
 async function run(browser: Browser, address: string, folder: string): Promise<void> {
   const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
   await page.goto(address, { waitUntil: 'load' });
   await page.getByRole('slider').first().waitFor();
   await showShop(page, demo, demo.gateSets[0]?.open ?? []);
+  print('yardstick-ms', await yardstick(page));
   const plain = await drags(page, demo, 1);
   print('drag-12-p50-ms', quantile(plain, 0.5));
   print('drag-12-p95-ms', quantile(plain, 0.95));
@@ -121,6 +141,8 @@ async function run(browser: Browser, address: string, folder: string): Promise<v
     points.push(await dragPoint(page, { moves: MOVES, slowdown: 1, watch: 'time' }));
   }
   print('drag-point-p95-ms', quantile(points, 0.95));
+  const slowPoint = await dragPoint(page, { moves: MOVES, slowdown: 4, watch: 'time' });
+  print('drag-point-slow-p99-ms', quantile([slowPoint], 0.99));
   const asked = (await decisionFrames(page)).map(work);
   print('decisions-frame-p99-ms', quantileOf(asked, 0.99));
   print('decisions-frame-longest-ms', Math.max(...asked));

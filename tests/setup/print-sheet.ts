@@ -1,6 +1,7 @@
 // `npm run print-sheet`: builds the page, prints the sheets of the demo, of a shop of three drops and of
-// one of forty by the browser's own command to PDF on A4 and Letter, and draws every page of them in the greys of a printer without colours, all in
-// screenshots/sheets/. Needs pdftoppm, of poppler-utils, for the pictures.
+// one of forty by the browser's own command to PDF on A4 and Letter, and draws every page of them in the
+// greys of a printer without colours, all in screenshots/sheets/. Needs pdftoppm, of poppler-utils, for
+// the pictures.
 import { spawnSync } from 'node:child_process';
 import { mkdirSync, readdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';

@@ -9,6 +9,8 @@ import { createInterface } from 'node:readline';
 import { type Browser, type BrowserContext, chromium } from 'playwright-core';
 import { chromiumArguments, findChromium } from './find-chromium.ts';
 
+/** How long it may take to answer once it runs [ms]. */
+const PATIENCE = 20_000;
 const READY = /DevTools listening on (ws:\S+)/;
 
 export class ProfileBrowser {
@@ -16,8 +18,17 @@ export class ProfileBrowser {
   #process: ChildProcess | undefined;
   #browser: Browser | undefined;
 
-  /** Starts the browser, or starts it again after it was killed. */
+  /** Starts the browser, or starts it again after it was killed; once more where it does not answer. */
   async start(): Promise<BrowserContext> {
+    try {
+      return await this.#startOnce();
+    } catch {
+      await this.kill();
+      return this.#startOnce();
+    }
+  }
+
+  async #startOnce(): Promise<BrowserContext> {
     const program = findChromium();
     if (program === undefined) throw new Error('no Chromium on the PATH');
     const options = [
@@ -33,7 +44,7 @@ export class ProfileBrowser {
       stdio: ['ignore', 'ignore', 'pipe'],
     });
     const address = await addressOf(this.#process);
-    this.#browser = await chromium.connectOverCDP(address);
+    this.#browser = await chromium.connectOverCDP(address, { timeout: PATIENCE });
     const [context] = this.#browser.contexts();
     if (!context) throw new Error('the browser has no context');
     return context;
@@ -57,13 +68,15 @@ export class ProfileBrowser {
   }
 }
 
-async function addressOf({ stderr }: ChildProcess): Promise<string> {
-  if (!stderr) throw new Error('the browser says nothing');
-  for await (const line of createInterface(stderr)) {
-    const address = READY.exec(line)?.[1];
-    if (address === undefined) continue;
-    stderr.resume(); // what nobody reads fills the pipe, and the browser waits
-    return address;
-  }
-  throw new Error('the browser did not start');
+/** Whatever it says after that is read too, or the pipe would fill and the browser wait. */
+function addressOf({ stderr }: ChildProcess): Promise<string> {
+  return new Promise((resolve, reject) => {
+    if (!stderr) throw new Error('the browser says nothing');
+    const lines = createInterface(stderr);
+    lines.on('line', (line) => {
+      const address = READY.exec(line)?.[1];
+      if (address !== undefined) resolve(address);
+    });
+    lines.on('close', () => reject(new Error('the browser did not start')));
+  });
 }
