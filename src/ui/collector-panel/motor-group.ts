@@ -13,6 +13,7 @@ import type { UnitSystem } from '../../units/quantity.ts';
 import type { ChoiceEvent } from '../choice-field/choice-event.ts';
 import type { PowerEvent } from '../power-table/power-event.ts';
 import type { OpenAmount } from './collector-amounts.ts';
+import { unbroken } from '../unbroken.ts';
 
 /** What the group shows and how its changes are made. */
 export interface MotorGroup {
@@ -33,7 +34,7 @@ export function motorGroup({ curve, units, words, amount, set }: MotorGroup): Te
   const kind = motorKind(curve);
   return html`<div class="group">
     <h3>Its motor</h3>
-    <p class=${words.isOver ? 'about over' : 'about'} role="status">${words.isOver ? html`<b>Overloaded.</b> ` : nothing}${words.text}</p>
+    <p class=${words.isOver ? 'about over' : 'about'} role="status">${words.isOver ? html`<b>Overloaded.</b> ` : nothing}${unbroken(words.text)}</p>
     <div class="fields">
       <dc-choice-field
         class="long"

@@ -7,6 +7,7 @@ import { effectWords } from '../../state/collector/effect-words.ts';
 import { SessionController } from '../session-controller.ts';
 import '../steady-box/steady-box.ts';
 import { baseStyles } from '../styles/base.styles.ts';
+import { unbroken } from '../unbroken.ts';
 
 /** @element dc-effect-line */
 @customElement('dc-effect-line')
@@ -72,8 +73,8 @@ export class EffectLine extends LitElement {
     if (!words) return html`${nothing}`;
     return html`<dc-steady-box
       ><div>
-        <p><b>${words.sentence}</b></p>
-        <p>${words.effect}</p>
+        <p><b>${unbroken(words.sentence)}</b></p>
+        <p>${unbroken(words.effect)}</p>
       </div></dc-steady-box
     >`;
   }

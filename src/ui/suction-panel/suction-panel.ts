@@ -13,6 +13,7 @@ import { baseStyles } from '../styles/base.styles.ts';
 import { partStyles } from '../styles/part.styles.ts';
 import '../steady-box/steady-box.ts';
 import '../suction-plot/suction-plot.ts';
+import { unbroken } from '../unbroken.ts';
 import { suctionPanelStyles } from './suction-panel.styles.ts';
 
 /** Value of the choice that follows the gates. */
@@ -36,7 +37,7 @@ export class SuctionPanel extends LitElement {
       </header>
       <dc-steady-box>
         <div class="picture">
-          <p class="words">${view.sentence}</p>
+          <p class="words">${unbroken(view.sentence)}</p>
           <dc-suction-plot
             label="Suction from the hood to the collector. ${view.sentence}"
             .units=${read.units}
