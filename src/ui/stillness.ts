@@ -1,7 +1,7 @@
 // Tells when changes have stopped following one another. One timer serves all who wait: while a gate is
 // dragged a panel asks in every frame.
 
-/** A change that no other follows for so long is the last [ms]. */
+/** A change that no other follows for so long is the last; a slow processor needs half of it for a frame [ms]. */
 const LATEST = 150;
 
 class Stillness {

@@ -120,6 +120,7 @@ async function run(browser: Browser, address: string, folder: string): Promise<v
   );
   const slow = await drags(page, demo, 4);
   print('drag-12-slow-p50-ms', quantile(slow, 0.5));
+  print('drag-12-slowed-times', quantile(slow, 0.5) / quantile(plain, 0.5));
   print('drag-12-slow-p99-ms', quantile(slow, 0.99));
   printShares(
     await dragGate(page, dragged(demo), { moves: MOVES, slowdown: 1, watch: 'profile' }),

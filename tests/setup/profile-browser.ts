@@ -54,9 +54,11 @@ export class ProfileBrowser {
   async kill(): Promise<void> {
     const { pid } = this.#process ?? {};
     if (this.#process === undefined || pid === undefined) return;
-    const ended = once(this.#process, 'exit');
-    process.kill(-pid, 'SIGKILL');
-    await ended;
+    if (this.#process.exitCode === null && this.#process.signalCode === null) {
+      const ended = once(this.#process, 'exit');
+      process.kill(-pid, 'SIGKILL');
+      await ended;
+    }
     this.#process = undefined;
     await this.#browser?.close().catch(() => {});
   }

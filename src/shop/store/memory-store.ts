@@ -3,11 +3,13 @@
 import type { ShopRecord, ShopStore, ShopVersion, Writing, Written } from './shop-store.ts';
 import { surplusVersions } from './versions-kept.ts';
 
-/** Holds its records in memory, and from some moment on in another store too. */
+/** Holds its records in memory, until another store has come for them. */
 export class MemoryStore implements ShopStore {
   readonly #records: Map<string, ShopRecord>;
   readonly #versions = new Map<string, readonly ShopVersion[]>();
+  /** Where everything goes from the moment that it is known. */
   #lasting: ShopStore | undefined;
+  #moving: Promise<void> = Promise.resolve();
 
   /** @param records - what it holds from the start */
   constructor(records: readonly ShopRecord[] = []) {
@@ -15,30 +17,46 @@ export class MemoryStore implements ShopStore {
   }
 
   /**
-   * Writes everything to a store that has come late, and whatever is written or removed from now on.
+   * Hands everything to a store that has come late, which is asked and written to from now on. Records
+   * keep their revisions, so that whoever writes here can go on.
    *
    * @param store - holds none of these records
+   * @throws StoreFailure where it does not take them; then they stay here
    */
   async moveTo(store: ShopStore): Promise<void> {
-    this.#lasting = store;
-    const moved = [...this.#records.values()].map((record) =>
-      store.write({ record, versions: this.#versions.get(record.id) ?? [] }),
+    const moved = Promise.all(
+      [...this.#records.values()].map(async (record) =>
+        store.write({
+          record: { ...record, revision: (record.revision ?? 0) - 1 },
+          versions: await this.versions(record.id),
+        }),
+      ),
     );
-    await Promise.all(moved);
+    this.#lasting = store;
+    this.#moving = moved.then(
+      () => {},
+      () => {
+        this.#lasting = undefined;
+      },
+    );
+    await moved;
   }
 
   async readAll(): Promise<readonly ShopRecord[]> {
-    return [...this.#records.values()];
+    const lasting = await this.#reached();
+    return lasting ? lasting.readAll() : [...this.#records.values()];
   }
 
   async read(id: string): Promise<ShopRecord | undefined> {
-    return this.#records.get(id);
+    const lasting = await this.#reached();
+    return lasting ? lasting.read(id) : this.#records.get(id);
   }
 
   async write(writing: Writing): Promise<Written> {
-    const written = this.#put(writing);
-    await this.#lasting?.write({ ...writing, isSure: true });
-    return written;
+    if (!this.#lasting) return this.#put(writing);
+    const lasting = await this.#reached();
+    // Other tabs know that store too, so whoever writes here can't be sure.
+    return lasting ? lasting.write({ ...writing, isSure: false }) : this.#put(writing);
   }
 
   writeAtOnce(writings: readonly Writing[]): void {
@@ -48,11 +66,20 @@ export class MemoryStore implements ShopStore {
 
   async remove(id: string): Promise<void> {
     this.#records.delete(id);
-    await this.#lasting?.remove(id);
+    const lasting = await this.#reached();
+    await lasting?.remove(id);
   }
 
   async versions(id: string): Promise<readonly ShopVersion[]> {
+    const lasting = await this.#reached();
+    if (lasting) return lasting.versions(id);
     return (this.#versions.get(id) ?? []).toSorted((a, b) => b.aside - a.aside);
+  }
+
+  /** The other store, once it has everything. */
+  async #reached(): Promise<ShopStore | undefined> {
+    await this.#moving;
+    return this.#lasting;
   }
 
   #put({ record, versions }: Writing): Written {

@@ -5,7 +5,7 @@ import type { AnswerOn, Subject } from './question.ts';
 
 type Rowed = Extract<AnswerOn<Subject>, { readonly rows: readonly unknown[] }>;
 
-/** A piece with more values than this goes by itself [-]. */
+/** Rows with so many values together make a piece; a row is never divided [-]. */
 const MOST_VALUES = 8000;
 
 /**

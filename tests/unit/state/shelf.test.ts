@@ -182,25 +182,68 @@ describe('the shelf', () => {
     expect(await edit('Four')).toContain('no room left');
   });
 
-  it('goes on in a store that comes late, with what was entered meanwhile and what is entered then', async () => {
-    const memory = new MemoryStore();
-    const late = new MemoryStore([recordOf('old', 1)]);
-    const shelf = shelfOn(memory);
-    const kept = async () =>
-      (await late.readAll()).map(({ document }) => (document as { name: string }).name);
-    shelf.open.value.session.edit(renameShop('Meanwhile'));
-    await shelf.idle();
-    await memory.moveTo(late);
-    expect(await kept()).toEqual([demo.name, 'Meanwhile']);
-    shelf.open.value.session.edit(renameShop('Then'));
-    await shelf.idle();
-    expect(await kept()).toEqual([demo.name, 'Then']);
-    shelf.open.value.session.edit(renameShop('At the last moment'));
-    shelf.flush();
-    expect(await kept()).toEqual([demo.name, 'At the last moment']);
-    shelf.remove('id-1');
-    await shelf.idle();
-    expect(await kept()).toEqual([demo.name]);
+  describe('on a store that comes late', () => {
+    const nameOf = ({ document }: { readonly document: unknown }) =>
+      (document as { name: string }).name;
+    const begin = async () => {
+      const memory = new MemoryStore();
+      const late = new MemoryStore([recordOf('old', 1)]);
+      const shelf = shelfOn(memory);
+      const edit = (name: string) => shelf.open.value.session.edit(renameShop(name));
+      const kept = async () => (await late.readAll()).map(nameOf);
+      edit('Meanwhile');
+      await shelf.idle();
+      return { memory, late, shelf, edit, kept };
+    };
+
+    it('goes on there, with what was entered meanwhile and what is entered then', async () => {
+      const { memory, late, shelf, edit, kept } = await begin();
+      await memory.moveTo(late);
+      expect(await kept()).toEqual([demo.name, 'Meanwhile']);
+      edit('Then');
+      await shelf.idle();
+      expect(await kept()).toEqual([demo.name, 'Then']);
+      expect(shelf.notice.value).toBeUndefined();
+      edit('At the last moment');
+      shelf.flush();
+      expect(await kept()).toEqual([demo.name, 'At the last moment']);
+      await shelf.idle();
+      shelf.remove('id-1');
+      await shelf.idle();
+      expect(await kept()).toEqual([demo.name]);
+    });
+
+    it('loses nothing that is entered while it is being moved', async () => {
+      const { memory, late, shelf, edit, kept } = await begin();
+      const moved = memory.moveTo(late);
+      edit('On the way');
+      await Promise.all([moved, shelf.idle()]);
+      expect(await kept()).toEqual([demo.name, 'On the way']);
+    });
+
+    it('sets aside, and says so, what another tab has written there since', async () => {
+      const { memory, late, shelf, edit, kept } = await begin();
+      await memory.moveTo(late);
+      const there = (await late.read('id-1'))!;
+      const other = { ...demo, name: 'By another tab' };
+      await late.write({ record: { ...there, document: other }, versions: [] });
+      edit('Here');
+      await shelf.idle();
+      expect(await kept()).toEqual([demo.name, 'Here']);
+      expect((await late.versions('id-1')).map(nameOf)).toContain('By another tab');
+      expect(shelf.notice.value?.text).toMatch(/was edited in two tabs at once/);
+    });
+
+    it('stays as it was where that store takes nothing, and goes on', async () => {
+      const { memory, shelf, edit } = await begin();
+      const full = Object.assign(new MemoryStore(), {
+        write: () => Promise.reject(new DOMException('no room', 'QuotaExceededError')),
+      });
+      await expect(memory.moveTo(full)).rejects.toThrow('no room');
+      edit('Still here');
+      await shelf.idle();
+      expect((await memory.readAll()).map(nameOf)).toEqual(['Still here']);
+    });
   });
 
   it('says what stands again when newer words are gone, until the reader takes it away', () => {
