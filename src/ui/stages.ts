@@ -1,6 +1,7 @@
 // Draws a long answer stage by stage, one a frame, so that no frame takes long.
 
-import type { LitElement, ReactiveController } from 'lit';
+import { type LitElement, noChange, type ReactiveController, type TemplateResult } from 'lit';
+import { guard } from 'lit/directives/guard.js';
 
 export class Stages implements ReactiveController {
   readonly #host: LitElement;
@@ -23,10 +24,17 @@ export class Stages implements ReactiveController {
     this.#stage = 0;
   }
 
-  /** Whether a stage has come. */
-  reaches(stage: number): boolean {
-    return this.#stage >= stage;
-  }
+  /**
+   * Draws a part. What was there stays until its stage comes, and from then on until something changes
+   * that it is drawn from.
+   *
+   * @param stage - from which on it is drawn
+   * @param from - what it is drawn from
+   * @param draw - draws it
+   * @returns a value for a template
+   */
+  readonly part = (stage: number, from: readonly unknown[], draw: () => TemplateResult): unknown =>
+    this.#stage < stage ? noChange : guard([...from], draw);
 
   hostUpdated(): void {
     if (this.#frame !== 0 || this.#stage >= this.#last) return;

@@ -5,11 +5,22 @@ import { expect, place } from './harness.ts';
 
 class StagedAnswer extends LitElement {
   readonly stages = new Stages(this, 2);
+  answer = 'A';
+  /** What was drawn, and a stroke for each time that the whole was. */
   readonly drawn: string[] = [];
 
   protected override render() {
-    this.drawn.push([0, 1, 2].filter((stage) => this.stages.reaches(stage)).join(''));
-    return html`<p>An answer</p>`;
+    this.drawn.push('|');
+    return html`${[0, 1, 2].map((stage) =>
+      this.stages.part(stage, [this.answer], () => {
+        this.drawn.push(`${this.answer}${stage}`);
+        return html`<p>${this.answer}${stage}</p>`;
+      }),
+    )}`;
+  }
+
+  get shown(): string {
+    return [...this.renderRoot.querySelectorAll('p')].map((part) => part.textContent).join(' ');
   }
 }
 customElements.define('staged-answer', StagedAnswer);
@@ -20,14 +31,21 @@ declare global {
 }
 
 describe('an answer drawn by stages', () => {
-  it('takes one stage after another, then rests, and begins again when told', async () => {
+  it('takes one stage after another, each part drawn once, and then rests', async () => {
     const answer = await place<StagedAnswer>(html`<staged-answer></staged-answer>`);
-    const drawn = () => answer.drawn.join(' ');
-    await expect.poll(drawn).toBe('0 01 012');
+    await expect.poll(() => answer.shown).toBe('A0 A1 A2');
     await new Promise((resolve) => setTimeout(resolve, 100));
-    expect(drawn()).toBe('0 01 012');
+    expect(answer.drawn.join(' ')).toBe('| A0 | A1 | A2');
+  });
+
+  it('begins again when told, and leaves what was there until its stage comes', async () => {
+    const answer = await place<StagedAnswer>(html`<staged-answer></staged-answer>`);
+    await expect.poll(() => answer.shown).toBe('A0 A1 A2');
+    answer.answer = 'B';
     answer.stages.restart();
     answer.requestUpdate();
-    await expect.poll(drawn).toBe('0 01 012 0 01 012');
+    await answer.updateComplete;
+    expect(answer.shown).toBe('B0 A1 A2');
+    await expect.poll(() => answer.shown).toBe('B0 B1 B2');
   });
 });

@@ -1,15 +1,7 @@
 // The answer to "Which collector?": a sentence, all of them in a table, some closely, and a picture. (A
 // little over 200 lines, a quarter of them styles and types.)
 
-import {
-  css,
-  html,
-  LitElement,
-  noChange,
-  nothing,
-  type PropertyValues,
-  type TemplateResult,
-} from 'lit';
+import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { CollectorsLines } from '../../plot/collectors-plot.ts';
 import { collectorSentence, footingWords } from '../../shop/decisions/collector-sentence.ts';
@@ -103,21 +95,24 @@ export class CollectorsAnswer extends LitElement {
   }
 
   protected override render(): TemplateResult {
-    const { question, answer } = this;
+    const { question, answer, units, look, picture } = this;
     if (!question || !answer) return html`${nothing}`;
     const { shop } = question;
     const { rows } = answer;
     const sentence = collectorSentence(rows, shop.drops.length);
+    const { part } = this.#stages;
     return html`<div class="answer stacked">
       <p class="sentence">${unbroken(sentence)}</p>
       <div class="whole"><slot name="said"></slot><slot name="doubt"></slot></div>
       <div class="tables">
-        ${this.#stages.reaches(STAGE.all) ? this.#all(rows, shop) : noChange}
-        ${this.#stages.reaches(STAGE.closely) ? this.#closely(rows, shop) : noChange}
+        ${part(STAGE.all, [answer, shop, units], () => this.#all(rows, shop))}
+        ${part(STAGE.closely, [answer, shop, units, look], () => this.#closely(rows, shop))}
       </div>
       <div class="picture">
         <slot name="gates"></slot>
-        ${this.#stages.reaches(STAGE.picture) ? this.#pictureOf(sentence) : noChange}
+        ${part(STAGE.picture, [answer, units, picture], () =>
+          picture ? this.#picture(picture, sentence) : html`${nothing}`,
+        )}
       </div>
     </div>`;
   }
@@ -131,10 +126,6 @@ export class CollectorsAnswer extends LitElement {
         .rows=${all.rows}
       ></dc-answer-table>
       ${this.#footing(rows)}`;
-  }
-
-  #pictureOf(sentence: string): TemplateResult | typeof nothing {
-    return this.picture ? this.#picture(this.picture, sentence) : nothing;
   }
 
   #closely(rows: readonly ComparedCollector[], shop: Shop): TemplateResult {

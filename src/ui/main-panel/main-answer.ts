@@ -1,17 +1,8 @@
 // The answer to "Would a larger main help?": a sentence, the sizes, one of them closely, and a picture
-// of every drop. (A little over 200 lines: each part is drawn in a stage of its own.)
+// of every drop.
 
-import {
-  css,
-  html,
-  LitElement,
-  noChange,
-  nothing,
-  type PropertyValues,
-  type TemplateResult,
-} from 'lit';
+import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { guard } from 'lit/directives/guard.js';
 import type { MainSeries, MainStop } from '../../plot/main-multiples.ts';
 import type { ToldMains } from '../../state/decisions/told-doubt.ts';
 import type { MainRow, MainSizes } from '../../shop/decisions/main-sizes.ts';
@@ -30,8 +21,7 @@ import { baseStyles } from '../styles/base.styles.ts';
 import { unbroken } from '../unbroken.ts';
 import { mainFigures } from './main-figures.ts';
 
-/** The sentence comes first. */
-const STAGE = { sizes: 1, picture: 2, closely: 3, sets: 4 };
+const STAGE = { sentence: 0, sizes: 1, picture: 2, closely: 3, sets: 4 };
 
 /**
  * @element dc-main-answer
@@ -62,53 +52,33 @@ export class MainAnswer extends LitElement {
   @state() private closely = '';
 
   readonly #stages = new Stages(this, STAGE.sets);
-  #sentence = '';
-  #series: readonly MainSeries[] = [];
-  #names: readonly string[] = [];
 
   protected override willUpdate(changed: PropertyValues<this>): void {
-    const { shop, sizes, units, doubts } = this;
-    if (!shop || !sizes) return;
     if (changed.has('sizes')) this.#stages.restart();
-    if (changed.has('sizes') || changed.has('units')) {
-      this.#sentence = mainAnswerWords(sizes, sizes.rows, { shop, system: units });
-      this.#names = sizes.rows.map(({ size }) => size.name);
-    }
-    if (changed.has('sizes') || changed.has('doubts')) {
-      this.#series = seriesOf(sizes.rows, sizes, doubts, shop);
-    }
   }
 
   protected override render(): TemplateResult {
-    const { shop, sizes, units } = this;
+    const { shop, sizes, units, doubts } = this;
     if (!shop || !sizes) return html`${nothing}`;
     const speech = { shop, system: units };
     const { rows } = sizes;
     const best = bestMain(rows, shop);
     const row = rows.find(({ size }) => size.id === this.closely) ?? best;
+    const { part } = this.#stages;
     return html`<div class="answer stacked">
-      <p class="sentence">${unbroken(this.#sentence)}</p>
+      ${part(STAGE.sentence, [sizes, shop, units], () => sentenceOf(sizes, speech))}
       <div class="whole"><slot name="said"></slot><slot name="doubt"></slot></div>
       <div class="tables">
-        ${this.#staged(STAGE.sizes, [sizes, shop, units], () => this.#sizes(rows, best, speech))}
+        ${part(STAGE.sizes, [sizes, shop, units], () => this.#sizes(rows, best, speech))}
       </div>
       <div class="picture">
-        ${this.#staged(STAGE.picture, [this.#series, shop, units], () => this.#picture(shop))}
+        ${part(STAGE.picture, [sizes, shop, units, doubts], () => this.#picture(sizes, speech))}
       </div>
       <div class="tables">
-        ${this.#staged(STAGE.closely, [row, sizes, shop, units], () =>
-          row ? this.#closely(row, rows, speech) : html`${nothing}`,
-        )}
-        ${this.#staged(STAGE.sets, [row, sizes, shop, units], () =>
-          row ? this.#sets(row, sizes, speech) : html`${nothing}`,
-        )}
+        ${part(STAGE.closely, [row, sizes, shop, units], () => this.#closely(row, rows, speech))}
+        ${part(STAGE.sets, [row, sizes, shop, units], () => this.#sets(row, sizes, speech))}
       </div>
     </div>`;
-  }
-
-  /** What was there stays until its stage comes, and from then on until something in it changes. */
-  #staged(stage: number, from: readonly unknown[], draw: () => TemplateResult): unknown {
-    return this.#stages.reaches(stage) ? guard([...from], draw) : noChange;
   }
 
   #sizes(rows: readonly MainRow[], best: MainRow | undefined, speech: MainSpeech): TemplateResult {
@@ -124,7 +94,8 @@ export class MainAnswer extends LitElement {
     this.closely = value;
   }
 
-  #closely(row: MainRow, rows: readonly MainRow[], speech: MainSpeech): TemplateResult {
+  #closely(row: MainRow | undefined, rows: readonly MainRow[], speech: MainSpeech): TemplateResult {
+    if (!row) return html`${nothing}`;
     const drops = mainDropTable(row, speech);
     return html`<dc-choice-field
         class="choice"
@@ -141,9 +112,9 @@ export class MainAnswer extends LitElement {
       ></dc-answer-table>`;
   }
 
-  #sets(row: MainRow, sizes: MainSizes, speech: MainSpeech): TemplateResult {
-    const sets = mainSetTable(row, sizes, speech);
-    if (sets.rows.length === 0) return html`${nothing}`;
+  #sets(row: MainRow | undefined, sizes: MainSizes, speech: MainSpeech): TemplateResult {
+    const sets = row && mainSetTable(row, sizes, speech);
+    if (!sets || sets.rows.length === 0) return html`${nothing}`;
     return html`<dc-answer-table
       caption="A main of ${row.size.name}, in the saved gate sets"
       .columns=${sets.columns}
@@ -151,15 +122,19 @@ export class MainAnswer extends LitElement {
     ></dc-answer-table>`;
   }
 
-  #picture(shop: Shop): TemplateResult {
-    const [series, names] = [this.#series, this.#names];
+  #picture(sizes: MainSizes, speech: MainSpeech): TemplateResult {
+    const { shop } = speech;
+    const { rows } = sizes;
+    const series = seriesOf(rows, sizes, this.doubts, shop);
+    const names = rows.map(({ size }) => size.name);
+    const sentence = mainAnswerWords(sizes, rows, speech);
     return html`<p class="note">
         Each drop alone over the size of the main: its air in ${unitLabel('flow', this.units)} above,
         the slowest in the main in ${unitLabel('velocity', this.units)} below, with the speeds that
         carry as a band. Dashed: its air today.
       </p>
       <dc-main-plot
-        label="Air and speed in the main over its size, for each drop. ${this.#sentence}"
+        label="Air and speed in the main over its size, for each drop. ${sentence}"
         .units=${this.units}
         .series=${series}
         .sizes=${names}
@@ -172,6 +147,10 @@ export class MainAnswer extends LitElement {
         .picture=${() => this.renderRoot.querySelector('dc-main-plot')?.picture}
       ></dc-plot-tools>`;
   }
+}
+
+function sentenceOf(sizes: MainSizes, speech: MainSpeech): TemplateResult {
+  return html`<p class="sentence">${unbroken(mainAnswerWords(sizes, sizes.rows, speech))}</p>`;
 }
 
 function seriesOf(
