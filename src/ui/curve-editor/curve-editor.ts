@@ -1,11 +1,9 @@
-// A collector's curve as it is entered: the plot in which its points can be moved, the same points as a
-// table, its name, and what the pressures mean.
-// (Over 200 lines: each part of the curve stands with the edit that it makes.)
+// A collector's curve as it is entered: the plot in which its points can be moved, and a little after it
+// the same points as a table and what they mean. (A little over 200 lines, half of them templates.)
 
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { guard } from 'lit/directives/guard.js';
-import { live } from 'lit/directives/live.js';
 import type { CollectorCurve } from '../../curve/collector-curve.ts';
 import { enteredSpline } from '../../curve/entered-spline.ts';
 import type { PressureTerms } from '../../curve/pressure-terms.ts';
@@ -16,39 +14,24 @@ import type { EnteredCurve } from '../../plot/curve-plot.ts';
 import type { FlowPoint } from '../../plot/moving-plot.ts';
 import { curveFromTest } from '../../shop/edits/curve-from-test.ts';
 import type { Curve } from '../../shop/schema/curve-schema.ts';
-import { fitWords } from '../../state/collector/fit-words.ts';
 import { gapWords } from '../../state/collector/gap-words.ts';
 import type { UnitSystem } from '../../units/quantity.ts';
-import '../basis-choice/basis-choice.ts';
-import type { ChoiceEvent } from '../choice-field/choice-event.ts';
-import '../choice-field/choice-field.ts';
+import type { CurveEditEvent } from '../curve-meaning/curve-edit-event.ts';
+import '../curve-meaning/curve-meaning.ts';
 import '../curve-plot/curve-plot.ts';
 import '../curve-sources/curve-sources.ts';
 import type { PointMoveEvent } from '../curve-plot/point-move-event.ts';
 import '../plot-figure/plot-tools.ts';
 import '../points-table/points-table.ts';
 import type { PointsEvent } from '../points-table/points-event.ts';
-import type { QuantityEvent } from '../quantity-field/quantity-event.ts';
-import '../quantity-field/quantity-field.ts';
 import '../steady-box/steady-box.ts';
 import { baseStyles } from '../styles/base.styles.ts';
-import { fieldStyles } from '../styles/field.styles.ts';
 import type { TestPointsEvent } from '../test-worksheet/test-points-event.ts';
 import type { TestSheetEvent } from '../test-worksheet/test-sheet-event.ts';
-import type { TextEvent } from '../text-field/text-event.ts';
-import '../text-field/text-field.ts';
 import { ROUND, Turns } from '../turns.ts';
 import { curveEditorStyles } from './curve-editor.styles.ts';
 import { CurveEvent } from './curve-event.ts';
 import { basisWords } from './curve-words.ts';
-
-/** Inside diameter of the pipe with the tap, until it is said: 6 in. [m]. */
-const USUAL_TAP = 0.1524;
-
-const FITS = [
-  { value: 'through', words: 'exactly through the points' },
-  { value: 'smooth', words: 'smoothed between scattered readings' },
-];
 
 /** What the curve comes to in the shop. */
 export interface CurveEffect {
@@ -70,7 +53,7 @@ interface CurveTold {
  */
 @customElement('dc-curve-editor')
 export class CurveEditor extends LitElement {
-  static override styles = [baseStyles, fieldStyles, curveEditorStyles];
+  static override styles = [baseStyles, curveEditorStyles];
 
   @property({ attribute: false }) curve: Curve | undefined;
 
@@ -127,7 +110,13 @@ export class CurveEditor extends LitElement {
           </dc-steady-box>
         </div>
         <div>
-          <dc-steady-box>${this.#meaning(curve, units)}</dc-steady-box>
+          <dc-steady-box>
+            <dc-curve-meaning
+              .curve=${curve}
+              .units=${units}
+              @dc-curve-edit=${({ edit }: CurveEditEvent) => this.#onEdit(edit)}
+            ></dc-curve-meaning>
+          </dc-steady-box>
         </div>
       </div>
       <dc-curve-sources
@@ -139,36 +128,6 @@ export class CurveEditor extends LitElement {
         @dc-test-sheet=${(event: TestSheetEvent) => this.#onTestSheet(event)}
         @dc-test-points=${(event: TestPointsEvent) => this.#onTestPoints(event)}
       ></dc-curve-sources>`;
-  }
-
-  #meaning(curve: Curve, units: UnitSystem): TemplateResult {
-    return html`<div class="meaning">
-      <dc-text-field
-        label="Name of the collector"
-        .value=${curve.name}
-        @dc-text=${(event: TextEvent) => this.#onName(event)}
-      ></dc-text-field>
-      ${this.#fit(curve)}
-      <dc-basis-choice
-        .value=${curve.basis.kind}
-        @dc-choice=${(event: ChoiceEvent) => this.#onBasis(event)}
-      ></dc-basis-choice>
-      ${curve.basis.kind === 'tap' ? this.#tap(curve.basis.diameter) : nothing}
-      <fieldset>
-        <legend>Taken with, so that it is not taken off again</legend>
-        ${this.#part('filter', 'its clean filter')}${this.#part('separator', 'its separator')}
-      </fieldset>
-      <dc-quantity-field
-        label="The points hold in air of"
-        quantity="density"
-        .units=${units}
-        .value=${curve.density}
-        .low=${0.01}
-        .high=${2000}
-        hint="Charts are mostly for 1.2 kg/m³, 0.075 lb/ft³."
-        @dc-quantity=${(event: QuantityEvent) => this.#onAmount(event, (density) => ({ density }))}
-      ></dc-quantity-field>
-    </div>`;
   }
 
   #plot(curve: Curve, told: CurveTold): TemplateResult {
@@ -205,40 +164,6 @@ export class CurveEditor extends LitElement {
       ></dc-plot-tools>`;
   }
 
-  #fit(curve: Curve): TemplateResult {
-    const hint = usedPoints(curve).length < 2 ? '' : fitWords(curve, this.units);
-    return html`<dc-choice-field
-      label="The line goes"
-      .choices=${FITS}
-      .value=${curve.fit?.kind ?? 'through'}
-      .hint=${hint}
-      @dc-choice=${(event: ChoiceEvent) => this.#onFit(event)}
-    ></dc-choice-field>`;
-  }
-
-  #tap(diameter: number): TemplateResult {
-    return html`<dc-quantity-field
-      label="Inside diameter of the pipe with the tap"
-      quantity="diameter"
-      .units=${this.units}
-      .value=${diameter}
-      .low=${0.01}
-      .high=${2}
-      @dc-quantity=${(event: QuantityEvent) =>
-        this.#onAmount(event, (value) => ({ basis: { kind: 'tap', diameter: value } }))}
-    ></dc-quantity-field>`;
-  }
-
-  #part(part: 'filter' | 'separator', words: string): TemplateResult {
-    return html`<label
-      ><input
-        type="checkbox"
-        .checked=${live(this.curve?.includes[part] ?? false)}
-        @change=${(event: Event) => this.#onPart(event, part)}
-      />${words}</label
-    >`;
-  }
-
   #onPoints(event: PointsEvent): void {
     event.stopPropagation();
     this.#send({ points: event.points });
@@ -268,38 +193,9 @@ export class CurveEditor extends LitElement {
     this.#send({ points: curve.points.with(index, point) }, `point ${index} ${run}`);
   }
 
-  #onName(event: TextEvent): void {
-    event.stopPropagation();
-    if (event.value !== undefined) this.#send({ name: event.value });
-  }
-
-  #onBasis(event: ChoiceEvent): void {
-    event.stopPropagation();
-    const { value } = event;
-    const basis =
-      value === 'tap'
-        ? ({ kind: 'tap', diameter: USUAL_TAP } as const)
-        : ({ kind: value === 'total' ? 'total' : 'fan-static' } as const);
-    this.#send({ basis });
-  }
-
-  #onFit(event: ChoiceEvent): void {
-    event.stopPropagation();
-    if (!this.curve) return;
-    const { fit: _, ...through } = this.curve;
-    const curve: Curve =
-      event.value === 'smooth' ? { ...through, fit: { kind: 'smooth' } } : through;
-    this.dispatchEvent(new CurveEvent(curve));
-  }
-
-  #onAmount(event: QuantityEvent, changes: (value: number) => Partial<Curve>): void {
-    event.stopPropagation();
-    if (event.value !== undefined) this.#send(changes(event.value));
-  }
-
-  #onPart(event: Event, part: 'filter' | 'separator'): void {
-    const { checked } = event.currentTarget as HTMLInputElement;
-    if (this.curve) this.#send({ includes: { ...this.curve.includes, [part]: checked } });
+  /** Made on the curve as it is by now, which may be more than what was shown. */
+  #onEdit(edit: (curve: Curve) => Curve): void {
+    if (this.curve) this.dispatchEvent(new CurveEvent(edit(this.curve)));
   }
 
   #send(changes: Partial<Curve>, mergeKey?: string): void {
