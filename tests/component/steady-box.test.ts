@@ -32,6 +32,19 @@ describe('a box that keeps its height', () => {
     await vi.waitFor(() => expect(box.getBoundingClientRect().height).toBe(20));
   });
 
+  it('follows at once where it becomes wider', async () => {
+    const words = html`<p style="margin: 0; line-height: 20px; inline-size: 100%">Chips carry.</p>`;
+    const narrow = await place<HTMLElement>(
+      html`<div style="inline-size: 4ch"><dc-steady-box>${words}</dc-steady-box></div>`,
+    );
+    const box = narrow.querySelector('dc-steady-box')!;
+    await twoFrames();
+    expect(box.getBoundingClientRect().height).toBe(40);
+    narrow.style.inlineSize = '40ch';
+    await twoFrames();
+    expect(box.getBoundingClientRect().height).toBe(20);
+  });
+
   it('stays as high as it is where its content grows again meanwhile', async () => {
     const box = await place(line('Chips settle\nin the main.'));
     await twoFrames();

@@ -1,7 +1,7 @@
 // A box as high as what lies in it, which the page need not lay out anew when that changes: its height
 // is given. Most changes of words and figures leave it as it is; it grows a frame after its content has,
 // and shrinks when changes have stopped following one another, so that what lies below doesn't jump to
-// and fro while a gate moves.
+// and fro while a gate moves. Where it becomes wider or narrower, it follows at once.
 
 import { css, html, LitElement, type TemplateResult } from 'lit';
 import { customElement } from 'lit/decorators.js';
@@ -34,15 +34,20 @@ export class SteadyBox extends LitElement {
   /** What it holds, and what its content needs, which may be less [px]. */
   #size: number | undefined;
   #needed = 0;
+  /** How wide it was when its height was last given [px]. */
+  #width: number | undefined;
   readonly #observer = new ResizeObserver(([entry]) => {
-    const size = entry?.borderBoxSize[0]?.blockSize;
-    if (size === undefined) return;
+    const box = entry?.borderBoxSize[0];
+    if (!box) return;
+    const { blockSize: size, inlineSize: width } = box;
     this.#needed = size;
     // At the next frame: a page that grows while sizes are told would have to tell them again.
     cancelAnimationFrame(this.#frame);
     this.#frame = requestAnimationFrame(() => {
-      if (this.#size === undefined || size > this.#size) this.#hold();
-      else if (size < this.#size) stillness.afterChange(this.#hold);
+      const isAtOnce = this.#size === undefined || size > this.#size || width !== this.#width;
+      this.#width = width;
+      if (isAtOnce) this.#hold();
+      else if (size < this.#size!) stillness.afterChange(this.#hold);
     });
   });
 
