@@ -34,6 +34,13 @@ describe('whether a larger main would help', () => {
       )
       .toBe(1);
     await expectAccessible(panel);
+    // Every drop's picture has a band around its air.
+    const picture = page.getByRole('img', { name: /^Air and speed in the main/ }).element();
+    const bands = () =>
+      [...picture.querySelectorAll<SVGPathElement>('.doubt-flow')].map((band) =>
+        Math.round(band.getBBox().height),
+      );
+    await expect.poll(() => bands().filter((height) => height > 0).length).toBe(12);
   });
 
   it('shows one size closely, with the figures of the shop as it would be', async () => {

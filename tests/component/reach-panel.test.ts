@@ -12,12 +12,13 @@ import { demoShop } from '../unit/state/demo-shop.ts';
 import { button, drawn, expect, expectAccessible, heard, picture, text } from './harness.ts';
 import { placeUnder } from './with-session.ts';
 
+/** What a worker may take on a busy machine. */
+const TIME = { timeout: 15_000 };
+
 const begin = (units: UnitSystem = 'us') => new Session(demoShop(), ['lathe'], units);
 const placePanel = async (session: Session) => {
   const panel = await placeUnder(session, 'dc-reach-panel');
-  await expect
-    .poll(() => picture(/^Air and slowest speed/).elements().length, { timeout: 15_000 })
-    .toBe(1);
+  await expect.poll(() => picture(/^Air and slowest speed/).elements().length, TIME).toBe(1);
   return panel;
 };
 const type = async (label: string, words: string) => {
@@ -28,7 +29,7 @@ const sentence = () => text(/^(Lathe|New drop|Planer bench)/).elements()[0]?.tex
 const settled = async (change: () => Promise<unknown>) => {
   const before = sentence();
   await change();
-  await expect.poll(sentence, { timeout: 15_000 }).not.toBe(before);
+  await expect.poll(sentence, TIME).not.toBe(before);
 };
 
 describe('whether a drop can reach further', () => {
@@ -36,6 +37,16 @@ describe('whether a drop can reach further', () => {
     const panel = await placePanel(begin());
     expect(sentence()).toMatch(/^Lathe .*At the 10' 0" wanted it gets \d/);
     await expectAccessible(panel);
+  });
+
+  it('draws bands around its lines, for coefficients and curve a little off', async () => {
+    await placePanel(begin());
+    const picture = page.getByRole('img', { name: /^Air and slowest speed/ });
+    const heights = () =>
+      [...picture.element().querySelectorAll<SVGPathElement>('.doubt-flow, .doubt-speed')].map(
+        (band) => band.getBBox().height,
+      );
+    await expect.poll(() => heights().filter((height) => height > 2).length, TIME).toBe(2);
   });
 
   it('speaks in metric units too', async () => {
