@@ -6,7 +6,9 @@
 // processor time of that thread. The mouse moves once a frame; the gate is dragged several times and
 // the frames of all drags count. Shares are of script, style, layout and painting together: solving is
 // the rooms from math to shop, geometry is plot and d3, rendering is all the rest, the browser's part
-// included. Which room script belongs to is sampled every 100 µs and read off the source maps.
+// included. Slowed frames are of a processor that takes four times as long for the same arithmetic, which
+// is at a lower rate than Chromium's four. Which room script belongs to is sampled every 100 µs and read
+// off the source maps.
 
 import type { Browser, Page } from 'playwright-core';
 import type { Shop } from '../../src/shop/schema/shop-schema.ts';
@@ -20,6 +22,7 @@ import { dragPoint, showCurve } from './drag-point.ts';
 import { timeByRoom } from './profile-rooms.ts';
 import type { DragRecord } from './record-drag.ts';
 import type { FrameWork } from './trace-frames.ts';
+import { slowness, yardstick } from './yardstick.ts';
 
 const SOLVING = ['math', 'air', 'curve', 'duct', 'solve', 'study', 'shop'];
 const GEOMETRY = ['plot', 'd3-scale', 'd3-array', 'd3-interpolate', 'd3-format'];
@@ -28,6 +31,8 @@ const LEAST_SCRIPT = 0.3;
 const MOVES = 300;
 /** Other work on the machine adds to single frames; of more drags they are a smaller part. */
 const DRAGS = 3;
+/** How many times slower the slowed drags' processor is, by the yardstick. */
+const SLOWER = 4;
 const OPEN_OF_LONG = 10;
 
 const demo = demoShop();
@@ -86,25 +91,6 @@ function printShares({ frames, profile }: DragRecord, folder: string): void {
   }
 }
 
-/**
- * How long the page's processor takes for the same arithmetic, as a yardstick for all times here: they
- * are of one machine at one time [ms].
- */
-async function yardstick(page: Page): Promise<number> {
-  const times = await page.evaluate(async () => {
-    const taken: number[] = [];
-    let sum = 0;
-    for (let turn = 0; turn < 100; turn++) {
-      await new Promise((resolve) => requestAnimationFrame(resolve));
-      const begin = performance.now();
-      for (let i = 0; i < 60_000; i++) sum += Math.sqrt(i + (sum % 3));
-      taken.push(performance.now() - begin);
-    }
-    return taken;
-  });
-  return quantileOf(times, 0.5);
-}
-
 async function run(browser: Browser, address: string, folder: string): Promise<void> {
   const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
   await page.goto(address, { waitUntil: 'load' });
@@ -118,7 +104,9 @@ async function run(browser: Browser, address: string, folder: string): Promise<v
     'drag-12-paint-p95-ms',
     quantile(plain, 0.95, ({ paint }) => paint),
   );
-  const slow = await drags(page, demo, 4);
+  const { rate, times } = await slowness(page, SLOWER);
+  print('yardstick-slowed-times', times);
+  const slow = await drags(page, demo, rate);
   print('drag-12-slow-p50-ms', quantile(slow, 0.5));
   print('drag-12-slowed-times', quantile(slow, 0.5) / quantile(plain, 0.5));
   print('drag-12-slow-p99-ms', quantile(slow, 0.99));
@@ -142,7 +130,7 @@ async function run(browser: Browser, address: string, folder: string): Promise<v
     points.push(await dragPoint(page, { moves: MOVES, slowdown: 1, watch: 'time' }));
   }
   print('drag-point-p95-ms', quantile(points, 0.95));
-  const slowPoint = await dragPoint(page, { moves: MOVES, slowdown: 4, watch: 'time' });
+  const slowPoint = await dragPoint(page, { moves: MOVES, slowdown: rate, watch: 'time' });
   print('drag-point-slow-p99-ms', quantile([slowPoint], 0.99));
   const asked = (await decisionFrames(page)).map(work);
   print('decisions-frame-p99-ms', quantileOf(asked, 0.99));

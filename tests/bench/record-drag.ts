@@ -27,7 +27,7 @@ export type DragPath = (part: number) => { readonly x: number; readonly y: numbe
 export interface DragWatch {
   /** How many moves of the mouse are recorded, one a frame. */
   readonly moves: number;
-  /** How many times slower the processor is made. */
+  /** The rate at which Chromium is to slow the processor; 1 for its own speed. */
   readonly slowdown: number;
   /** 'time' for frames alone, 'profile' to see what the time went to as well. */
   readonly watch: 'time' | 'profile';

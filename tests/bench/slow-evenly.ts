@@ -14,7 +14,7 @@ const SLOWING_THREAD = 'CPUThrottlingTh';
  * Makes the page's processor slower.
  *
  * @param client - of the page
- * @param rate - how many times; 1 for its own speed
+ * @param rate - as Chromium counts; 1 for its own speed
  */
 export async function slowEvenly(client: CDPSession, rate: number): Promise<void> {
   await client.send('Emulation.setCPUThrottlingRate', { rate });
