@@ -8,6 +8,7 @@ import { noRequests } from './src/app/build/no-requests.ts';
 import { policyHeaders } from './src/app/build/policy-headers.ts';
 import { serviceWorker } from './src/app/build/service-worker.ts';
 import { chromiumArguments, findChromium } from './tests/setup/find-chromium.ts';
+import { keepModules } from './tests/setup/keep-modules.ts';
 import { openWcTesting } from './tests/setup/open-wc-testing.ts';
 import { tallyReporter } from './tests/setup/tally-reporter.ts';
 
@@ -51,6 +52,8 @@ export default defineConfig({
           dir: at('tests'),
           include: [at('tests/unit/**/*.test.ts'), at('tests/reference/**/*.test.ts')],
           testTimeout: 60_000,
+          // Modules keep nothing that one test could leave to another, so each is read in once.
+          isolate: false,
           // Nothing waits here, so every processor works; pages in a browser come after.
           maxWorkers: '100%',
           sequence: { groupOrder: 1 },
@@ -58,7 +61,7 @@ export default defineConfig({
       },
       {
         extends: true,
-        plugins: [openWcTesting()],
+        plugins: [openWcTesting(), keepModules()],
         optimizeDeps: {
           entries: [at('tests/component/**/*.test.ts')],
           exclude: ['@web/test-runner-commands'],
