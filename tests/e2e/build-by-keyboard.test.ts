@@ -6,6 +6,7 @@ import { launchChromium } from '../setup/launch-chromium.ts';
 import { saveAndCompare } from './against-command-line.ts';
 import { buildShop } from './build-shop.ts';
 import { keyboardHands } from './hands.ts';
+import { openWhole } from '../setup/open-whole.ts';
 
 describe('a shop built by keyboard', () => {
   let browser: Browser;
@@ -23,7 +24,7 @@ describe('a shop built by keyboard', () => {
     });
     const errors: string[] = [];
     page.on('pageerror', (error) => errors.push(error.message));
-    await page.goto(inject('pageAddress'), { waitUntil: 'networkidle' });
+    await openWhole(page, inject('pageAddress'));
     const hands = keyboardHands(page);
     await buildShop(hands);
 

@@ -5,6 +5,7 @@ import { launchChromium } from '../setup/launch-chromium.ts';
 import { saveAndCompare } from './against-command-line.ts';
 import { buildShop } from './build-shop.ts';
 import { touchHands } from './hands.ts';
+import { openWhole } from '../setup/open-whole.ts';
 
 describe('a shop built by touch', () => {
   let browser: Browser;
@@ -24,7 +25,7 @@ describe('a shop built by touch', () => {
     });
     const errors: string[] = [];
     page.on('pageerror', (error) => errors.push(error.message));
-    await page.goto(inject('pageAddress'), { waitUntil: 'networkidle' });
+    await openWhole(page, inject('pageAddress'));
     const hands = touchHands(page);
     await buildShop(hands);
     const overflow = await page.evaluate(

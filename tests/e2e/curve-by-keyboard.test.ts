@@ -5,6 +5,7 @@ import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { launchChromium } from '../setup/launch-chromium.ts';
 import { describeFocus, type Focus } from './describe-focus.ts';
 import { keyboardHands } from './hands.ts';
+import { openWhole } from '../setup/open-whole.ts';
 
 const TABLE = 'Volumenstrom [m³/h];Unterdruck\n0;2.400\n900;2.250\n1.800;1.900\n2.700;1.150';
 const MOST_STOPS = 400;
@@ -45,7 +46,7 @@ describe('a curve entered by keyboard on a phone', () => {
     });
     const errors: string[] = [];
     page.on('pageerror', (error) => errors.push(error.message));
-    await page.goto(inject('pageAddress'), { waitUntil: 'networkidle' });
+    await openWhole(page, inject('pageAddress'));
     const hands = keyboardHands(page);
     await hands.unfold('Collector');
     await page.getByRole('slider', { name: 'Point 1 of the curve', exact: true }).waitFor();

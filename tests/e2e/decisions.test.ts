@@ -5,6 +5,7 @@ import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { launchChromium } from '../setup/launch-chromium.ts';
 import { watchPage } from '../setup/watch-page.ts';
 import { type Hands, keyboardHands } from './hands.ts';
+import { openWhole } from '../setup/open-whole.ts';
 
 const address = inject('pageAddress');
 
@@ -73,7 +74,7 @@ describe('a decision, by keyboard', () => {
     });
     const page = await context.newPage();
     const complaints = await watchPage(page, address);
-    await page.goto(address, { waitUntil: 'networkidle' });
+    await openWhole(page, address);
     const hands = keyboardHands(page);
     const before = await builtOf(page);
 

@@ -1,6 +1,6 @@
 // The page is closed, loaded again, crashed, and killed with its whole browser, at random moments in
 // the midst of edits. No edit that the database acknowledged is missing afterwards; after a close or a
-// reload, which let the page flush, no edit at all. `npm run endure` does it ten times as often.
+// reload, which let the page flush, no edit at all. `npm run endure` does it some twenty times as often.
 import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { beginEditing, type EditCount, editShown, openBusyPage } from '../setup/busy-page.ts';
@@ -10,7 +10,7 @@ import { seededChance } from '../setup/seeded-chance.ts';
 
 const address = inject('pageAddress');
 const isWhole = process.env['ENDURE'] === 'whole';
-const TIMES = isWhole ? { ends: 200, kills: 50 } : { ends: 20, kills: 5 };
+const TIMES = isWhole ? { ends: 200, kills: 50 } : { ends: 9, kills: 3 };
 /** How long edits go on before an end, at most [ms]. */
 const LONGEST = 150;
 

@@ -33,11 +33,11 @@ describe('the walk by keys', () => {
   }
 
   it.each(viewsInTurn.map((view) => [view.name, view] as const))(
-    'comes to everything, in order and seen, there and back: %s',
+    'comes to everything, in order and seen, there and back, and works it by its keys: %s',
     { timeout: 180_000 },
     async (_, view) => {
       const page = await visit(view, 1440);
-      const stops = await findStops(page);
+      let stops = await findStops(page);
       expect(stops.length).toBeGreaterThan(3);
       expect(disorder(stops)).toEqual([]);
 
@@ -47,18 +47,9 @@ describe('the walk by keys', () => {
       // From behind the last stop, back over all of them.
       const back = await walk(page, 'Shift+Tab', stops);
       expect(back.places).toEqual(stops.map(({ place }) => place).toReversed());
-      await page.close();
-    },
-  );
 
-  it.each(viewsInTurn.map((view) => [view.name, view] as const))(
-    'works everything by its keys: %s',
-    { timeout: 180_000 },
-    async (_, view) => {
-      const page = await visit(view, 1440);
       await holdClicks(page);
       const idle: string[] = [];
-      let stops = await findStops(page);
       const { length } = stops;
       for (let place = 0; place < length; place++) {
         // What was moved and put back may have drawn what follows anew.

@@ -191,26 +191,28 @@ describe('shops in the browser', () => {
     await page.context().close();
   });
 
-  it.each([320, 390, 820])(
-    'scrolls in one direction only in every view at %d px',
-    async (width) => {
-      const { page } = await visit({ viewport: { width, height: 844 } });
-      const overflow = () =>
-        page.evaluate(
+  it('scrolls in one direction only in every view, however narrow the window', async () => {
+    const { page } = await visit();
+    const expectOneWay = async () => {
+      for (const width of [820, 390, 320]) {
+        await page.setViewportSize({ width, height: 844 });
+        const overflow = await page.evaluate(
           () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
         );
-      for (const name of ['Collector', 'Air, filter and range']) {
-        await page.getByRole('heading', { level: 2, name, exact: true }).click();
+        expect(overflow, `${width} px`).toBeLessThanOrEqual(0);
       }
-      await page.getByRole('slider', { name: 'How blind the filter is' }).waitFor();
-      expect(await overflow()).toBeLessThanOrEqual(0);
-      await press(page, 'Shops');
-      await page.getByRole('heading', { level: 1, name: 'Shops' }).waitFor();
-      expect(await overflow()).toBeLessThanOrEqual(0);
-      await press(page, 'Start my own');
-      await page.getByRole('radio', { name: 'Points of my own' }).check();
-      expect(await overflow()).toBeLessThanOrEqual(0);
-      await page.context().close();
-    },
-  );
+    };
+    for (const name of ['Collector', 'Air, filter and range']) {
+      await page.getByRole('heading', { level: 2, name, exact: true }).click();
+    }
+    await page.getByRole('slider', { name: 'How blind the filter is' }).waitFor();
+    await expectOneWay();
+    await press(page, 'Shops');
+    await page.getByRole('heading', { level: 1, name: 'Shops' }).waitFor();
+    await expectOneWay();
+    await press(page, 'Start my own');
+    await page.getByRole('radio', { name: 'Points of my own' }).check();
+    await expectOneWay();
+    await page.context().close();
+  });
 });

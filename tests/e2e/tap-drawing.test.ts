@@ -4,6 +4,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { launchChromium } from '../setup/launch-chromium.ts';
 import { demoShop } from '../unit/state/demo-shop.ts';
+import { openWhole } from '../setup/open-whole.ts';
 
 describe('a finger on the drawing', () => {
   let browser: Browser;
@@ -20,7 +21,7 @@ describe('a finger on the drawing', () => {
       locale: 'en-US',
       reducedMotion: 'reduce',
     });
-    await page.goto(inject('pageAddress'), { waitUntil: 'networkidle' });
+    await openWhole(page, inject('pageAddress'));
     await page.getByRole('listbox', { name: /^Line drawing/ }).scrollIntoViewIfNeeded();
     return page;
   }

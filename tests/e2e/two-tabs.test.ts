@@ -9,7 +9,7 @@ import { say } from '../setup/say.ts';
 import { seededChance } from '../setup/seeded-chance.ts';
 
 const address = inject('pageAddress');
-const STEPS = process.env['ENDURE'] === 'whole' ? 1000 : 100;
+const STEPS = process.env['ENDURE'] === 'whole' ? 1000 : 50;
 type Desk = HTMLElementTagNameMap['dc-shop-desk'];
 
 describe('two tabs on one shop', () => {

@@ -10,6 +10,7 @@ import {
   sayAxes,
 } from './chart-picture.ts';
 import { drawnChart } from './drawn-chart.ts';
+import { openWhole } from './open-whole.ts';
 
 export interface PageView {
   /** For file names and test names. */
@@ -226,8 +227,7 @@ export function pageView(name: string): PageView {
 
 /** Opens the page as a reader does who was never there before. */
 export async function openPage(page: Page, address: string, view: PageView): Promise<void> {
-  await page.goto(address, { waitUntil: 'networkidle' });
-  await page.getByRole('slider').first().waitFor();
+  await openWhole(page, address);
   await view.reach(page);
 }
 

@@ -14,6 +14,7 @@ import { launchChromium } from './launch-chromium.ts';
 import { servePage } from './serve-page.ts';
 import { openShopFile, untilSheetLoaded } from './sheet-steps.ts';
 import { repository } from './source-files.ts';
+import { openWhole } from './open-whole.ts';
 
 const folder = join(repository, 'screenshots', 'sheets');
 const papers = ['A4', 'Letter'] as const;
@@ -80,8 +81,7 @@ async function visit(browser: Browser, sheet: (typeof sheets)[number]): Promise<
     locale: sheet.locale,
   });
   page.on('pageerror', (error) => console.log(`${sheet.name}: ${error.message}`));
-  await page.goto(address, { waitUntil: 'networkidle' });
-  await page.getByRole('slider').first().waitFor();
+  await openWhole(page, address);
   if (sheet.shop) await openShopFile(page, sheet.shop);
   return page;
 }

@@ -1,0 +1,19 @@
+// Opens the page and waits until the parts that are fetched after the first are there too.
+
+import type { Page } from 'playwright-core';
+
+/** Opens an address; done when its gates are shown and every element that is shown has its script. */
+export async function openWhole(page: Page, address: string): Promise<void> {
+  await page.goto(address);
+  await page.getByRole('slider').first().waitFor();
+  await page.waitForFunction(() => {
+    const isWhole = (root: ParentNode): boolean =>
+      [...root.querySelectorAll('*')].every(
+        (each) =>
+          // What a folded part holds is fetched when it is unfolded.
+          (each.matches(':defined') || !each.checkVisibility()) &&
+          (!each.shadowRoot || isWhole(each.shadowRoot)),
+      );
+    return isWhole(document);
+  });
+}
