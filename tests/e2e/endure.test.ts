@@ -10,7 +10,7 @@ import { seededChance } from '../setup/seeded-chance.ts';
 
 const address = inject('pageAddress');
 const isWhole = process.env['ENDURE'] === 'whole';
-const TIMES = isWhole ? { ends: 200, kills: 50 } : { ends: 9, kills: 3 };
+const TIMES = isWhole ? { ends: 200, kills: 50 } : { ends: 9, kills: 2 };
 /** How long edits go on before an end, at most [ms]. */
 const LONGEST = 150;
 

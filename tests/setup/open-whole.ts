@@ -7,13 +7,14 @@ export async function openWhole(page: Page, address: string): Promise<void> {
   await page.goto(address);
   await page.getByRole('slider').first().waitFor();
   await page.waitForFunction(() => {
-    const isWhole = (root: ParentNode): boolean =>
-      [...root.querySelectorAll('*')].every(
-        (each) =>
-          // What a folded part holds is fetched when it is unfolded.
-          (each.matches(':defined') || !each.checkVisibility()) &&
-          (!each.shadowRoot || isWhole(each.shadowRoot)),
-      );
-    return isWhole(document);
+    const roots: ParentNode[] = [document];
+    for (const root of roots) {
+      for (const each of root.querySelectorAll('*')) {
+        // What a folded part holds is fetched when it is unfolded.
+        if (!each.matches(':defined') && each.checkVisibility()) return false;
+        if (each.shadowRoot) roots.push(each.shadowRoot);
+      }
+    }
+    return true;
   });
 }
