@@ -28,22 +28,30 @@ export async function decisionFrames(page: Page): Promise<readonly FrameWork[]> 
   if (!browser) throw new Error('only a browser of its own can be traced');
   const frames: FrameWork[] = [];
   for (const [heading, panel] of QUESTIONS) {
+    // Found beforehand: a search goes through the whole page, in its own thread, for 30 ms and more.
+    const host = await page.waitForSelector(panel, { state: 'attached' });
+    const part = page.getByRole('heading', { level: 2, name: heading });
+    await part.scrollIntoViewIfNeeded();
+    const box = await part.boundingBox();
+    if (!box) throw new Error(`${heading} is not to be seen`);
     await browser.startTracing(page, { categories: ['devtools.timeline'] });
-    await page.getByRole('heading', { level: 2, name: heading }).click();
-    const sure = page
-      .locator(panel)
-      .getByText(/^With everything a little off|stays the same in every case/);
-    const done = sure.waitFor({ timeout: LONGEST });
-    const answered = done.then(() => 'done' as const);
-    const pause = () => page.waitForTimeout(50).then(() => 'on' as const);
-    for (let turn = 0; (await Promise.race([answered, pause()])) === 'on'; turn++) {
+    await page.mouse.click(box.x + box.width / 2, box.y + box.height / 2);
+    const begun = performance.now();
+    for (let turn = 0; !(await host.evaluate(isSure)); turn++) {
+      if (performance.now() - begun > LONGEST) throw new Error(`no answer in ${panel}`);
       await page.mouse.wheel(0, turn % 2 === 0 ? 8 : -8);
+      await page.waitForTimeout(50);
     }
-    await done;
     const trace = JSON.parse(String(await browser.stopTracing())) as { traceEvents: TraceEvent[] };
     frames.push(...frameWork(trace.traceEvents));
   }
   return frames;
+}
+
+/** Whether the panel says how sure its answer is, which comes last. */
+function isSure(panel: Element): boolean {
+  const doubt = panel.shadowRoot?.querySelector('dc-doubt-part');
+  return doubt !== undefined && doubt !== null && doubt.words !== '';
 }
 
 function worstShop(): Shop {

@@ -13,8 +13,8 @@ import {
   type DropDoubt,
   type StateDoubt,
 } from './doubt.ts';
-import type { MainSizes } from './main-sizes.ts';
-import { type DropVerdict, effectOf, isEnoughAir } from './main-verdict.ts';
+import type { DoubtedDrop, DoubtedMains } from './doubted-mains.ts';
+import { effectOf, isEnoughAir } from './main-verdict.ts';
 import { isServed } from './solved-states.ts';
 
 /** How sure it is what another main does to a drop. */
@@ -43,13 +43,13 @@ export interface MainDoubts {
  * The mains of a table, doubted. Of second gates the one is asked for that was named first.
  *
  * @param shop - the shop
- * @param sizes - the main in every size, as {@link mainSizeStudy} found it
+ * @param sizes - the main in every size, as {@link doubtedMains} gives it
  * @param options - how many cases, which, and how far things are off
  * @returns a study of all sizes
  */
 export function* mainDoubtStudy(
   shop: Shop,
-  sizes: MainSizes,
+  sizes: DoubtedMains,
   options: DoubtOptions = {},
 ): Study<MainDoubts> {
   const usual = usualStates(shop);
@@ -78,12 +78,12 @@ export function* mainDoubtStudy(
   return { today: today!.slice(0, usual.length), rows: doubted };
 }
 
-function pairOf({ id, bleeds }: DropVerdict): readonly string[] {
+function pairOf({ id, bleeds }: DoubtedDrop): readonly string[] {
   return [id, ...bleeds.slice(0, 1).map(({ drop }) => drop)];
 }
 
 function effectDoubt(
-  { id, kind }: DropVerdict,
+  { id, kind }: DoubtedDrop,
   today: StateDoubt,
   then: StateDoubt,
   pair: StateDoubt | undefined,

@@ -10,6 +10,7 @@ import {
 } from '../../shop/decisions/collectors-over-ducts.ts';
 import { type CollectorRow, collectorStudy } from '../../shop/decisions/collectors.ts';
 import type { DoubtOptions } from '../../shop/decisions/doubt.ts';
+import type { DoubtedMains } from '../../shop/decisions/doubted-mains.ts';
 import { mainDoubtStudy } from '../../shop/decisions/main-doubt.ts';
 import { type MainSizes, mainSizeStudy } from '../../shop/decisions/main-sizes.ts';
 import { type SetCost, reachCosts } from '../../shop/decisions/reach-costs.ts';
@@ -75,7 +76,7 @@ export type Doubting<Question> = Question & { readonly doubt: DoubtOptions };
 /** The main in some sizes, as the answer on the main has them. */
 export interface MainDoubtQuestion {
   readonly shop: Shop;
-  readonly sizes: MainSizes;
+  readonly sizes: DoubtedMains;
 }
 
 /** Collectors on the same ducts. */

@@ -24,7 +24,7 @@ import { plainTable } from './plain-table.ts';
 import { TakeEvent } from './take-event.ts';
 
 /** Rows that are drawn in a frame. */
-const PORTION = 6;
+const PORTION = 3;
 
 /**
  * @element dc-answer-table

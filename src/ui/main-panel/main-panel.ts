@@ -2,6 +2,7 @@
 
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
+import { doubtedMains } from '../../shop/decisions/doubted-mains.ts';
 import { mainFamily, suggestedMain } from '../../shop/decisions/main-sections.ts';
 import type { MainSizes } from '../../shop/decisions/main-sizes.ts';
 import type { Shop } from '../../shop/schema/shop-schema.ts';
@@ -61,7 +62,7 @@ export class MainPanel extends LitElement {
     const shown = answered && this.#shownOf(answered.question.shop, answered.answer, read.units);
     this.#doubting.follow(shown, (doubt) => ({
       shop: answered!.question.shop,
-      sizes: shown!,
+      sizes: doubtedMains(shown!),
       doubt,
     }));
   }

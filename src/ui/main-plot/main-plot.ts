@@ -20,7 +20,7 @@ import { linePanelStyles } from '../styles/line-panel.styles.ts';
 /** Without it there is no room for a picture [px]. */
 const LEAST_WIDTH = 200;
 /** Pictures that are drawn in a frame. */
-const PORTION = 3;
+const PORTION = 2;
 /** A size is named where its name has so much room [px]. */
 const NAME_ROOM = 34;
 
