@@ -2,6 +2,7 @@
 // stays until its turn comes.
 
 import type { LitElement, ReactiveController } from 'lit';
+import { forgetFrame, inOwnFrame } from './one-a-frame.ts';
 
 export class Portions<T> implements ReactiveController {
   readonly #host: LitElement;
@@ -10,7 +11,6 @@ export class Portions<T> implements ReactiveController {
   /** How many are as they are to be, and of how many. */
   #fresh = 0;
   #total = 0;
-  #frame = 0;
 
   /**
    * @param host - what draws the list
@@ -22,20 +22,26 @@ export class Portions<T> implements ReactiveController {
     host.addController(this);
   }
 
+  /** Whether everything is as it is to be. */
+  get isWhole(): boolean {
+    return this.#fresh >= this.#total;
+  }
+
   /** All are to be drawn anew. */
   restart(): void {
     this.#fresh = 0;
   }
 
   /**
-   * Draws the next portion; the host is asked to go on in the next frame while there is more.
+   * Draws the next portion, of which the first is a single one; the host is asked to go on in the next frame while there is more.
    *
    * @param total - how many there are in all
    * @param draw - draws one, by its place
    * @returns what there is by now, in order
    */
   fill(total: number, draw: (at: number) => T): readonly T[] {
-    const end = Math.min(total, this.#fresh + this.#size);
+    // Beside the first one stands all that is drawn once, such as a table's head.
+    const end = Math.min(total, this.#fresh + (this.#fresh === 0 ? 1 : this.#size));
     this.#items.length = Math.min(this.#items.length, total);
     for (let at = this.#fresh; at < end; at++) this.#items[at] = draw(at);
     this.#fresh = end;
@@ -44,13 +50,13 @@ export class Portions<T> implements ReactiveController {
   }
 
   hostUpdated(): void {
-    cancelAnimationFrame(this.#frame);
-    if (this.#fresh < this.#total) {
-      this.#frame = requestAnimationFrame(() => this.#host.requestUpdate());
-    }
+    if (this.#fresh < this.#total) inOwnFrame(this.#goOn);
+    else forgetFrame(this.#goOn);
   }
 
   hostDisconnected(): void {
-    cancelAnimationFrame(this.#frame);
+    forgetFrame(this.#goOn);
   }
+
+  readonly #goOn = (): void => this.#host.requestUpdate();
 }

@@ -1,13 +1,13 @@
-// Draws a long answer stage by stage, one a frame, so that no frame takes long.
+// Draws a long answer stage by stage, each in a frame of its own, so that no frame takes long.
 
 import { type LitElement, noChange, type ReactiveController, type TemplateResult } from 'lit';
 import { guard } from 'lit/directives/guard.js';
+import { forgetFrame, inOwnFrame } from './one-a-frame.ts';
 
 export class Stages implements ReactiveController {
   readonly #host: LitElement;
   readonly #last: number;
   #stage = 0;
-  #frame = 0;
 
   /**
    * @param host - what draws the answer
@@ -37,24 +37,21 @@ export class Stages implements ReactiveController {
     this.#stage < stage ? noChange : guard([...from], draw);
 
   hostUpdated(): void {
-    if (this.#frame !== 0 || this.#stage >= this.#last) return;
+    if (this.#stage >= this.#last) return;
     // The first stage was drawn between two frames, so it takes part of the one that comes.
-    const step = this.#stage === 0 ? this.#skip : this.#goOn;
-    this.#frame = requestAnimationFrame(step);
+    if (this.#stage === 0) inOwnFrame(this.#skip);
+    else inOwnFrame(this.#goOn);
   }
 
-  readonly #skip = (): void => {
-    this.#frame = requestAnimationFrame(this.#goOn);
-  };
+  readonly #skip = (): void => inOwnFrame(this.#goOn);
 
   readonly #goOn = (): void => {
-    this.#frame = 0;
     this.#stage += 1;
     this.#host.requestUpdate();
   };
 
   hostDisconnected(): void {
-    cancelAnimationFrame(this.#frame);
-    this.#frame = 0;
+    forgetFrame(this.#skip);
+    forgetFrame(this.#goOn);
   }
 }

@@ -13,7 +13,7 @@ import { Session } from '../../src/state/session.ts';
 import '../../src/ui/collectors-panel/collectors-panel.ts';
 import { formatQuantity } from '../../src/units/format.ts';
 import { demoShop } from '../unit/state/demo-shop.ts';
-import { button, drawn, expect, expectAccessible, picture, text } from './harness.ts';
+import { button, drawn, drawnWhole, expect, expectAccessible, picture, text } from './harness.ts';
 import { placeUnder } from './with-session.ts';
 
 const TIME = { timeout: 15_000 };
@@ -29,6 +29,7 @@ const placePanel = async (session: Session, shelf = emptyShelf()) => {
     each.shelf = shelf;
   });
   await expect.poll(() => picture(/^Collectors’ curves/).elements().length, TIME).toBe(1);
+  await drawnWhole();
   return panel;
 };
 const all = () => page.getByRole('table', { name: 'Collectors on these ducts, in the same air' });
@@ -68,6 +69,7 @@ describe('which collector', () => {
     await placePanel(session);
     await page.getByRole('combobox', { name: 'Look closely at' }).selectOptions(THREE);
     const close = page.getByRole('table', { name: `Every drop and gate set on ${THREE}` });
+    await drawnWhole();
     const row = close.getByRole('row', { name: /^Blade guard alone/ });
     expect(row.element().textContent).toMatch(/settles: [\d.]+.m\/s in the main by the table saw/);
     const air = close
@@ -94,6 +96,7 @@ describe('which collector', () => {
     await placePanel(begin());
     await page.getByRole('checkbox', { name: /^1 hp wall bag unit/ }).click();
     await expect.poll(() => names().length, TIME).toBe(6);
+    await drawnWhole();
     expect(names().some((name) => name.startsWith('1 hp wall'))).toBe(false);
   });
 

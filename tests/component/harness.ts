@@ -35,6 +35,20 @@ export async function drawn(): Promise<void> {
   for (let i = 0; i < 3; i++) await new Promise((resolve) => requestAnimationFrame(resolve));
 }
 
+/** Until nothing on the page is drawn piece by piece any more. */
+export async function drawnWhole(): Promise<void> {
+  for (let quiet = 0; quiet < 5; quiet++) {
+    await drawn();
+    if (isBusy(document)) quiet = 0;
+  }
+}
+
+function isBusy(root: ParentNode): boolean {
+  return [...root.querySelectorAll('*')].some(
+    (each) => each.ariaBusy === 'true' || (each.shadowRoot !== null && isBusy(each.shadowRoot)),
+  );
+}
+
 export const slider = (name: string | RegExp) => page.getByRole('slider', { name });
 export const button = (name: string | RegExp) => page.getByRole('button', { name, exact: true });
 export const picture = (name: string | RegExp) => page.getByRole('img', { name });

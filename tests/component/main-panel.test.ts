@@ -8,7 +8,16 @@ import { Session } from '../../src/state/session.ts';
 import '../../src/ui/main-panel/main-panel.ts';
 import { formatQuantity } from '../../src/units/format.ts';
 import { demoShop } from '../unit/state/demo-shop.ts';
-import { button, drawn, expect, expectAccessible, heard, picture, text } from './harness.ts';
+import {
+  button,
+  drawn,
+  drawnWhole,
+  expect,
+  expectAccessible,
+  heard,
+  picture,
+  text,
+} from './harness.ts';
 import { placeUnder } from './with-session.ts';
 
 const TIME = { timeout: 15_000 };
@@ -47,6 +56,7 @@ describe('whether a larger main would help', () => {
     const session = begin();
     await placePanel(session);
     await page.getByRole('combobox', { name: 'Look closely at a main of' }).selectOptions('8 in.');
+    await drawnWhole();
     const row = page
       .getByRole('table', { name: 'A main of 8 in., each drop alone' })
       .getByRole('row', { name: /^Lathe/ });

@@ -9,7 +9,16 @@ import '../../src/ui/reach-panel/reach-panel.ts';
 import { formatQuantity } from '../../src/units/format.ts';
 import type { UnitSystem } from '../../src/units/quantity.ts';
 import { demoShop } from '../unit/state/demo-shop.ts';
-import { button, drawn, expect, expectAccessible, heard, picture, text } from './harness.ts';
+import {
+  button,
+  drawn,
+  drawnWhole,
+  expect,
+  expectAccessible,
+  heard,
+  picture,
+  text,
+} from './harness.ts';
 import { placeUnder } from './with-session.ts';
 
 /** What a worker may take on a busy machine. */
@@ -59,6 +68,7 @@ describe('whether a drop can reach further', () => {
     await placePanel(session);
     const before = session.shop.peek();
     await settled(() => type('Length to add', '20 ft'));
+    await drawnWhole();
     const row = page.getByRole('row', { name: /^4 in/ });
     const air = row.getByRole('cell').elements()[1]?.textContent?.trim();
     await button(/^Make it so: Lathe 20' 0" further in 4 in\. (pipe|hose)/).click();

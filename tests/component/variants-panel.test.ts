@@ -13,7 +13,7 @@ import { Session } from '../../src/state/session.ts';
 import '../../src/ui/variants-panel/variants-panel.ts';
 import { formatQuantity } from '../../src/units/format.ts';
 import { demoShop } from '../unit/state/demo-shop.ts';
-import { button, expect, expectAccessible, heard, text } from './harness.ts';
+import { button, drawnWhole, expect, expectAccessible, heard, text } from './harness.ts';
 import { placeUnder } from './with-session.ts';
 
 const TIME = { timeout: 15_000 };
@@ -37,6 +37,7 @@ async function placePanel() {
     ];
   });
   await expect.poll(() => table().elements().length, TIME).toBe(1);
+  await drawnWhole();
   return { demo, variant, session, panel };
 }
 const table = () => page.getByRole('table', { name: /^Each drop alone, in each variant/ });

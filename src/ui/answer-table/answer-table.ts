@@ -58,7 +58,7 @@ export class AnswerTable extends LitElement {
     const places = new Map(this.rows.map((row, i) => [row, i]));
     return html`<p class="caption" id="caption">${this.caption}</p>
       <div class="scroll" role="region" aria-labelledby="caption" tabindex="0">
-      <table aria-labelledby="caption">
+      <table aria-labelledby="caption" aria-busy=${this.#portions.isWhole ? nothing : 'true'}>
         <thead>
           ${this.#groups(isTakeable)}
           <tr>

@@ -35,7 +35,7 @@ import { collectorFigures } from './collector-figures.ts';
 const ONE = 'collector ';
 const STATE = 'state ';
 /** The sentence comes first. */
-const STAGE = { all: 1, closely: 2, picture: 3 };
+const STAGE = { all: 1, choice: 2, closely: 3, picture: 4 };
 
 /**
  * @element dc-collectors-answer
@@ -106,6 +106,7 @@ export class CollectorsAnswer extends LitElement {
       <div class="whole"><slot name="said"></slot><slot name="doubt"></slot></div>
       <div class="tables">
         ${part(STAGE.all, [answer, shop, units], () => this.#all(rows, shop))}
+        ${part(STAGE.choice, [answer, look], () => this.#choice(rows))}
         ${part(STAGE.closely, [answer, shop, units, look], () => this.#closely(rows, shop))}
       </div>
       <div class="picture">
@@ -128,6 +129,17 @@ export class CollectorsAnswer extends LitElement {
       ${this.#footing(rows)}`;
   }
 
+  #choice(rows: readonly ComparedCollector[]): TemplateResult {
+    const look = lookOf(this.look, rows);
+    return html`<dc-choice-field
+      class="choice"
+      label="Look closely at"
+      .choices=${choicesOf(rows)}
+      .value=${look.kind === 'state' ? `${STATE}${look.index}` : `${ONE}${look.name}`}
+      @dc-choice=${(event: ChoiceEvent) => this.#onLook(event)}
+    ></dc-choice-field>`;
+  }
+
   #closely(rows: readonly ComparedCollector[], shop: Shop): TemplateResult {
     const look = lookOf(this.look, rows);
     const close = closeTable(rows, look, shop, this.units);
@@ -135,19 +147,12 @@ export class CollectorsAnswer extends LitElement {
       look.kind === 'state'
         ? `${stateName(rows[0]!.states[look.index]!)}, on each collector`
         : `Every drop and gate set on ${look.name}`;
-    return html`<dc-choice-field
-        class="choice"
-        label="Look closely at"
-        .choices=${choicesOf(rows)}
-        .value=${look.kind === 'state' ? `${STATE}${look.index}` : `${ONE}${look.name}`}
-        @dc-choice=${(event: ChoiceEvent) => this.#onLook(event)}
-      ></dc-choice-field>
-      <dc-answer-table
-        sortable
-        caption=${caption}
-        .columns=${close.columns}
-        .rows=${close.rows}
-      ></dc-answer-table>`;
+    return html`<dc-answer-table
+      sortable
+      caption=${caption}
+      .columns=${close.columns}
+      .rows=${close.rows}
+    ></dc-answer-table>`;
   }
 
   #onLook({ value }: ChoiceEvent): void {

@@ -21,7 +21,7 @@ import { baseStyles } from '../styles/base.styles.ts';
 import { unbroken } from '../unbroken.ts';
 import { mainFigures } from './main-figures.ts';
 
-const STAGE = { sentence: 0, sizes: 1, picture: 2, closely: 3, sets: 4 };
+const STAGE = { sentence: 0, sizes: 1, picture: 2, choice: 3, closely: 4, sets: 5 };
 
 /**
  * @element dc-main-answer
@@ -75,7 +75,8 @@ export class MainAnswer extends LitElement {
         ${part(STAGE.picture, [sizes, shop, units, doubts], () => this.#picture(sizes, speech))}
       </div>
       <div class="tables">
-        ${part(STAGE.closely, [row, sizes, shop, units], () => this.#closely(row, rows, speech))}
+        ${part(STAGE.choice, [row, sizes], () => this.#choice(row, rows))}
+        ${part(STAGE.closely, [row, sizes, shop, units], () => this.#closely(row, speech))}
         ${part(STAGE.sets, [row, sizes, shop, units], () => this.#sets(row, sizes, speech))}
       </div>
     </div>`;
@@ -94,22 +95,26 @@ export class MainAnswer extends LitElement {
     this.closely = value;
   }
 
-  #closely(row: MainRow | undefined, rows: readonly MainRow[], speech: MainSpeech): TemplateResult {
+  #choice(row: MainRow | undefined, rows: readonly MainRow[]): TemplateResult {
+    if (!row) return html`${nothing}`;
+    return html`<dc-choice-field
+      class="choice"
+      label="Look closely at a main of"
+      .choices=${rows.map(({ size }) => ({ value: size.id, words: size.name }))}
+      .value=${row.size.id}
+      @dc-choice=${(event: ChoiceEvent) => this.#onSize(event)}
+    ></dc-choice-field>`;
+  }
+
+  #closely(row: MainRow | undefined, speech: MainSpeech): TemplateResult {
     if (!row) return html`${nothing}`;
     const drops = mainDropTable(row, speech);
-    return html`<dc-choice-field
-        class="choice"
-        label="Look closely at a main of"
-        .choices=${rows.map(({ size }) => ({ value: size.id, words: size.name }))}
-        .value=${row.size.id}
-        @dc-choice=${(event: ChoiceEvent) => this.#onSize(event)}
-      ></dc-choice-field>
-      <dc-answer-table
-        sortable
-        caption="A main of ${row.size.name}, each drop alone"
-        .columns=${drops.columns}
-        .rows=${drops.rows}
-      ></dc-answer-table>`;
+    return html`<dc-answer-table
+      sortable
+      caption="A main of ${row.size.name}, each drop alone"
+      .columns=${drops.columns}
+      .rows=${drops.rows}
+    ></dc-answer-table>`;
   }
 
   #sets(row: MainRow | undefined, sizes: MainSizes, speech: MainSpeech): TemplateResult {
