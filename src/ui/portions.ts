@@ -11,6 +11,7 @@ export class Portions<T> implements ReactiveController {
   /** How many are as they are to be, and of how many. */
   #fresh = 0;
   #total = 0;
+  #isBegun = false;
 
   /**
    * @param host - what draws the list
@@ -30,18 +31,20 @@ export class Portions<T> implements ReactiveController {
   /** All are to be drawn anew. */
   restart(): void {
     this.#fresh = 0;
+    this.#isBegun = false;
   }
 
   /**
-   * Draws the next portion, of which the first is a single one; the host is asked to go on in the next frame while there is more.
+   * Draws the next portion, of which the first is empty: what is drawn but once, such as a table's
+   * head, has a frame to itself. The host is asked to go on in the next frame while there is more.
    *
    * @param total - how many there are in all
    * @param draw - draws one, by its place
    * @returns what there is by now, in order
    */
   fill(total: number, draw: (at: number) => T): readonly T[] {
-    // Beside the first one stands all that is drawn once, such as a table's head.
-    const end = Math.min(total, this.#fresh + (this.#fresh === 0 ? 1 : this.#size));
+    const end = Math.min(total, this.#fresh + (this.#isBegun ? this.#size : 0));
+    this.#isBegun = true;
     this.#items.length = Math.min(this.#items.length, total);
     for (let at = this.#fresh; at < end; at++) this.#items[at] = draw(at);
     this.#fresh = end;
