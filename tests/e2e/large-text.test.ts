@@ -3,6 +3,7 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { launchChromium } from '../setup/launch-chromium.ts';
+import { drawnWhole } from '../setup/open-whole.ts';
 import { openPage, pageView } from '../setup/page-views.ts';
 import { viewsInTurn } from '../setup/views-in-turn.ts';
 import { sidewaysScroll, textFaults } from './text-faults.ts';
@@ -37,6 +38,7 @@ describe.each([
       await page.evaluate(() => scrollTo(0, 0));
       // Figures are drawn for their size two frames after it is known.
       await page.waitForTimeout(150);
+      await drawnWhole(page);
       expect(await sidewaysScroll(page), `${width} px`).toBeLessThanOrEqual(0);
       expect(await textFaults(page), `${width} px`).toEqual([]);
     }

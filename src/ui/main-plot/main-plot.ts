@@ -56,18 +56,20 @@ export class MainPlot extends LitElement {
       return html`${nothing}`;
     }
     const drawn = this.#multiples(range, width);
+    const shown = this.#portions.fill(drawn.multiples.length, (i) =>
+      this.#multiple(drawn.multiples[i]!, series[i]!, range),
+    );
     return html`<div class="figure">
       <svg
         class="plot"
         role="img"
         aria-label=${this.label}
+        aria-busy=${this.#portions.isWhole ? nothing : 'true'}
         width=${width}
         height=${drawn.height}
         viewBox="0 0 ${width} ${drawn.height}"
       >
-        ${this.#portions.fill(drawn.multiples.length, (i) =>
-          this.#multiple(drawn.multiples[i]!, series[i]!, range),
-        )}
+        ${shown}
       </svg>
       <dc-plot-reader
         label="every drop over the size of the main"
