@@ -6,6 +6,7 @@ import type { LitElement, ReactiveController } from 'lit';
 import type { AnswerOn, QuestionOn, Subject } from '../../state/decisions/question.ts';
 import { StudyClient } from '../../state/decisions/study-client.ts';
 import type { Progress } from '../../study/progress.ts';
+import { forgetFrame, inOwnFrame } from '../one-a-frame.ts';
 import { beginWorker } from './begin-worker.ts';
 
 /** Where the asking is. */
@@ -60,7 +61,7 @@ export class StudyController<S extends Subject> implements ReactiveController {
 
   hostDisconnected(): void {
     this.#observer.disconnect();
-    clearTimeout(this.#timer);
+    this.#stopWaiting();
     this.#client.end();
   }
 
@@ -72,7 +73,7 @@ export class StudyController<S extends Subject> implements ReactiveController {
 
   /** Asks; what was asked before is cancelled. */
   async ask(question: QuestionOn<S>): Promise<void> {
-    clearTimeout(this.#timer);
+    this.#stopWaiting();
     this.#wish = undefined;
     this.#count += 1;
     const number = this.#count;
@@ -105,10 +106,19 @@ export class StudyController<S extends Subject> implements ReactiveController {
   }
 
   #awaitPause(): void {
-    clearTimeout(this.#timer);
+    this.#stopWaiting();
     if (!this.#isSeen || this.#wish === undefined) return;
-    const wish = this.#wish;
-    this.#timer = setTimeout(() => void this.ask(wish), PAUSE);
+    // What a worker is handed is copied first, which takes a good part of a frame.
+    this.#timer = setTimeout(() => inOwnFrame(this.#askWish), PAUSE);
+  }
+
+  readonly #askWish = (): void => {
+    if (this.#wish !== undefined) void this.ask(this.#wish);
+  };
+
+  #stopWaiting(): void {
+    clearTimeout(this.#timer);
+    forgetFrame(this.#askWish);
   }
 
   #show(state: Asked): void {
