@@ -4,6 +4,7 @@ import { candidateOf } from '../../../../src/shop/decisions/collectors.ts';
 import { collectorDoubtStudy } from '../../../../src/shop/decisions/collector-doubt.ts';
 import { doubtCases, doubtStudy } from '../../../../src/shop/decisions/doubt.ts';
 import { doubtfulLayout, roughnessRange } from '../../../../src/shop/decisions/doubtful-shop.ts';
+import { doubtedMains } from '../../../../src/shop/decisions/doubted-mains.ts';
 import { mainDoubtStudy } from '../../../../src/shop/decisions/main-doubt.ts';
 import { mainFamily, suggestedMain } from '../../../../src/shop/decisions/main-sections.ts';
 import { mainSizeStudy } from '../../../../src/shop/decisions/main-sizes.ts';
@@ -190,6 +191,15 @@ describe('a doubted state', () => {
 });
 
 describe('the doubt of a main', () => {
+  it('needs no more of the answer than what goes to a worker', () => {
+    const main = suggestedMain(demo);
+    const sizes = finish(mainSizeStudy(demo, main, mainFamily(demo, main)));
+    const sent = doubtedMains(sizes);
+    expect(finish(mainDoubtStudy(demo, sent))).toEqual(finish(mainDoubtStudy(demo, sizes)));
+    expect(sent.rows.some(({ drops }) => drops.some(({ bleeds }) => bleeds.length > 0))).toBe(true);
+    expect(JSON.stringify(sent).length).toBeLessThan(JSON.stringify(sizes).length / 4);
+  });
+
   it('is sure of its effects where nothing is off, and unsure of some where things are', () => {
     const few = randomShop(seededRandom(9), { drops: 3, wyes: 'momentum', curve: 'falling' });
     const trunk = suggestedMain(few);
