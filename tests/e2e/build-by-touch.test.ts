@@ -2,10 +2,10 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { launchChromium } from '../setup/launch-chromium.ts';
+import { openWhole } from '../setup/open-whole.ts';
 import { saveAndCompare } from './against-command-line.ts';
 import { buildShop } from './build-shop.ts';
 import { touchHands } from './hands.ts';
-import { openWhole } from '../setup/open-whole.ts';
 
 describe('a shop built by touch', () => {
   let browser: Browser;

@@ -3,9 +3,9 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { launchChromium } from '../setup/launch-chromium.ts';
+import { openWhole } from '../setup/open-whole.ts';
 import { describeFocus, type Focus } from './describe-focus.ts';
 import { keyboardHands } from './hands.ts';
-import { openWhole } from '../setup/open-whole.ts';
 
 const TABLE = 'Volumenstrom [m³/h];Unterdruck\n0;2.400\n900;2.250\n1.800;1.900\n2.700;1.150';
 const MOST_STOPS = 400;

@@ -3,9 +3,9 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { launchChromium } from '../setup/launch-chromium.ts';
+import { openWhole } from '../setup/open-whole.ts';
 import { watchPage } from '../setup/watch-page.ts';
 import { type Hands, keyboardHands } from './hands.ts';
-import { openWhole } from '../setup/open-whole.ts';
 
 const address = inject('pageAddress');
 

@@ -8,8 +8,9 @@ import { modelOf } from '../../src/shop/shop-model.ts';
 import { stateReport } from '../../src/shop/state-report.ts';
 import { formatQuantity } from '../../src/units/format.ts';
 import { launchChromium } from '../setup/launch-chromium.ts';
+import { openWhole, resizeWhole } from '../setup/open-whole.ts';
 import { demoShop } from '../unit/state/demo-shop.ts';
-import { openWhole } from '../setup/open-whole.ts';
+import { sidewaysScroll } from './text-faults.ts';
 
 const address = inject('pageAddress');
 const shop = demoShop();
@@ -152,11 +153,8 @@ describe('the first page', () => {
   it('scrolls in one direction only, however wide the window', async () => {
     const { page } = await visit();
     for (const width of [1440, 820, 390, 320]) {
-      await page.setViewportSize({ width, height: 844 });
-      const overflow = await page.evaluate(
-        () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-      );
-      expect(overflow, `${width} px`).toBeLessThanOrEqual(0);
+      await resizeWhole(page, width);
+      expect(await sidewaysScroll(page), `${width} px`).toBeLessThanOrEqual(0);
     }
     await page.context().close();
   });

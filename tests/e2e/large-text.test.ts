@@ -3,7 +3,7 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { launchChromium } from '../setup/launch-chromium.ts';
-import { drawnWhole } from '../setup/open-whole.ts';
+import { resizeWhole } from '../setup/open-whole.ts';
 import { openPage, pageView } from '../setup/page-views.ts';
 import { viewsInTurn } from '../setup/views-in-turn.ts';
 import { sidewaysScroll, textFaults } from './text-faults.ts';
@@ -34,11 +34,8 @@ describe.each([
   it.each(viewsInTurn.map(({ name }) => name))('loses nothing on %s', async (name) => {
     const page = await open(name);
     for (const width of widths) {
-      await page.setViewportSize({ width, height: 900 });
+      await resizeWhole(page, width);
       await page.evaluate(() => scrollTo(0, 0));
-      // Figures are drawn for their size two frames after it is known.
-      await page.waitForTimeout(150);
-      await drawnWhole(page);
       expect(await sidewaysScroll(page), `${width} px`).toBeLessThanOrEqual(0);
       expect(await textFaults(page), `${width} px`).toEqual([]);
     }

@@ -8,6 +8,8 @@ import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { runSolve } from '../../src/cli/run-solve.ts';
 import { formatQuantity } from '../../src/units/format.ts';
 import { launchChromium } from '../setup/launch-chromium.ts';
+import { resizeWhole } from '../setup/open-whole.ts';
+import { sidewaysScroll } from './text-faults.ts';
 
 const address = inject('pageAddress');
 
@@ -195,11 +197,8 @@ describe('shops in the browser', () => {
     const { page } = await visit();
     const expectOneWay = async () => {
       for (const width of [820, 390, 320]) {
-        await page.setViewportSize({ width, height: 844 });
-        const overflow = await page.evaluate(
-          () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-        );
-        expect(overflow, `${width} px`).toBeLessThanOrEqual(0);
+        await resizeWhole(page, width);
+        expect(await sidewaysScroll(page), `${width} px`).toBeLessThanOrEqual(0);
       }
     };
     for (const name of ['Collector', 'Air, filter and range']) {

@@ -3,8 +3,8 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { launchChromium } from '../setup/launch-chromium.ts';
-import { demoShop } from '../unit/state/demo-shop.ts';
 import { openWhole } from '../setup/open-whole.ts';
+import { demoShop } from '../unit/state/demo-shop.ts';
 
 describe('a finger on the drawing', () => {
   let browser: Browser;

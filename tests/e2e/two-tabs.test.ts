@@ -1,6 +1,6 @@
 // Two tabs of the built page on one shop, edited at random without waiting for one another. At the end
 // both show the same, the browser holds the same, and whatever was edited last is there, unless the
-// reader was told that it was set aside. `npm run endure` takes ten times as many steps.
+// reader was told that it was set aside. `npm run endure` takes twenty times as many steps.
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import type { Shop } from '../../src/shop/schema/shop-schema.ts';

@@ -1,5 +1,5 @@
 // Lets the browser keep the modules that it has been served: each file of component tests is a page of
-// its own, and asked again for some three hundred modules that can't change while the tests run.
+// its own and asks again for some three hundred modules, which can't change while the tests run.
 
 import type { Plugin } from 'vite';
 
@@ -8,6 +8,7 @@ const MODULE = /\.(?:ts|js|mjs)(?:\?.*)?$/;
 /** Longer than any run [s]. */
 const KEPT = 3600;
 
+/** A plugin for tests in a browser. */
 export function keepModules(): Plugin {
   return {
     name: 'keep-modules',

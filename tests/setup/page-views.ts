@@ -10,7 +10,7 @@ import {
   sayAxes,
 } from './chart-picture.ts';
 import { drawnChart } from './drawn-chart.ts';
-import { drawnWhole, openWhole } from './open-whole.ts';
+import { openWhole, untilWhole } from './open-whole.ts';
 
 export interface PageView {
   /** For file names and test names. */
@@ -229,7 +229,7 @@ export function pageView(name: string): PageView {
 export async function openPage(page: Page, address: string, view: PageView): Promise<void> {
   await openWhole(page, address);
   await view.reach(page);
-  await drawnWhole(page);
+  await untilWhole(page);
 }
 
 async function press(page: Page, name: string | RegExp): Promise<void> {

@@ -11,10 +11,10 @@ import type { Shop } from '../../src/shop/schema/shop-schema.ts';
 import { demoShop } from '../unit/state/demo-shop.ts';
 import { branchedShop } from './branched-shop.ts';
 import { launchChromium } from './launch-chromium.ts';
+import { openWhole } from './open-whole.ts';
 import { servePage } from './serve-page.ts';
 import { openShopFile, untilSheetLoaded } from './sheet-steps.ts';
 import { repository } from './source-files.ts';
-import { openWhole } from './open-whole.ts';
 
 const folder = join(repository, 'screenshots', 'sheets');
 const papers = ['A4', 'Letter'] as const;
