@@ -28,7 +28,8 @@ export const answerTableStyles = css`
 
   th,
   td {
-    padding: 4px 16px 4px 0;
+    /* Narrower where that brings the last buttons into view. */
+    padding: 4px clamp(10px, 1.2vw, 16px) 4px 0;
     border-block-end: 1px solid var(--dc-rule);
     font-weight: 400;
     text-align: end;
