@@ -71,6 +71,13 @@ export class ReachPlot extends LitElement {
     const [low, high] = [speeds.y(range.low), speeds.y(range.high)];
     const { left, right } = speeds.inner;
     const across = speeds.across.unit;
+    const markers = [
+      { length: this.wanted, words: 'wanted', kind: 'limit', lower: 0 } as const,
+      { length: this.reach, words: 'gives out', kind: 'marker', lower: 16 } as const,
+    ].flatMap(({ length, ...how }) => {
+      const x = length === undefined ? Number.NaN : flow.panel.x(length);
+      return x <= right ? [{ ...how, x }] : [];
+    });
     return svg`
       <rect class="carrying" x=${left} width=${right - left} y=${high} height=${low - high} />
       ${panelAxes(flow.panel, { up: `air at the machine, ${flow.panel.up.unit}` })}
@@ -79,8 +86,8 @@ export class ReachPlot extends LitElement {
       ${need === undefined ? nothing : limitAt(flow, need, `needs ${formatQuantity('flow', units, need).text}`)}
       ${limitAt(slowest, range.low, `carries from ${formatQuantity('velocity', units, range.low).text}`)}
       <path class="flow-line" d=${flow.line} /><path class="speed-line" d=${slowest.line} />
-      ${this.wanted === undefined ? nothing : markerAt(flow, slowest, this.wanted, 'wanted', 'limit', 0)}
-      ${this.reach === undefined ? nothing : markerAt(flow, slowest, this.reach, 'gives out', 'marker', 16)}`;
+      ${markers.map(({ x, kind }) => markerLine(flow, slowest, x, kind))}
+      ${markers.map((marker) => markerName(flow, marker))}`;
   }
 }
 
@@ -91,22 +98,35 @@ function limitAt({ panel }: ReachPanel, value: number, words: string): SVGTempla
     <text class="over-grid end" x=${right - 4} y=${y + 15}>${words}</text>`;
 }
 
-/** A line through both panels at a length, named at its top. */
-function markerAt(
+/** A length that is marked in both panels. */
+interface Marker {
+  /** [px] */
+  readonly x: number;
+  readonly words: string;
+  readonly kind: 'limit' | 'marker';
+  /** How far below the top its name stands [px]. */
+  readonly lower: number;
+}
+
+/** A line through both panels, but not through the words between them. */
+function markerLine(
   flow: ReachPanel,
   slowest: ReachPanel,
-  length: number,
-  words: string,
-  kind: 'limit' | 'marker',
-  lower: number,
-): SVGTemplateResult {
-  const x = flow.panel.x(length);
-  const { top, right } = flow.panel.inner;
-  if (x > right) return svg``;
+  x: number,
+  kind: Marker['kind'],
+): SVGTemplateResult[] {
+  return [flow, slowest].map(
+    ({ panel: { inner } }) =>
+      svg`<line class=${kind} x1=${x} x2=${x} y1=${inner.top} y2=${inner.bottom} />`,
+  );
+}
+
+/** Names come after all lines, so that none goes through a name. */
+function markerName({ panel }: ReachPanel, { x, words, kind, lower }: Marker): SVGTemplateResult {
+  const { top, right } = panel.inner;
   const isLeft = x > right - LABEL_ROOM;
-  return svg`<line class=${kind} x1=${x} x2=${x} y1=${top} y2=${slowest.panel.inner.bottom} />
-    <text class="over-grid ${isLeft ? 'end' : ''} ${kind === 'marker' ? 'strong' : ''}"
-      x=${x + (isLeft ? -6 : 6)} y=${top + 12 + lower}>${words}</text>`;
+  return svg`<text class="over-grid ${isLeft ? 'end' : ''} ${kind === 'marker' ? 'strong' : ''}"
+    x=${x + (isLeft ? -6 : 6)} y=${top + 12 + lower}>${words}</text>`;
 }
 
 function readable(
