@@ -21,7 +21,7 @@ export interface FlowPoint {
   readonly suction: number;
 }
 
-/** What is to be drawn, and how large the labels are. */
+/** What is to be drawn. */
 export interface MovingParts {
   /** The system curve by rising flow; fewer than two knots draw nothing. */
   readonly system: readonly Knot[];
@@ -29,7 +29,8 @@ export interface MovingParts {
   /** Where the curves cross besides. */
   readonly others: readonly FlowPoint[];
   readonly trail: readonly FlowPoint[];
-  readonly labels: LabelSizes;
+  /** How large the labels are; asked only where they are placed anew. */
+  readonly labels: () => LabelSizes;
   /** Where labels stood before. */
   readonly last?: LabelSpots | undefined;
   /** A plot whose labels are carried along with their marks: no better place is looked for. */
@@ -62,7 +63,7 @@ export function movingPlot(ruled: RuledPlot, parts: MovingParts): MovingPlot {
   };
   const placed = parts.carried
     ? carriedLabels(marks, parts.carried, frame)
-    : placedLabels(marks, parts.labels, parts.last, ruled);
+    : placedLabels(marks, parts.labels(), parts.last, ruled);
   return {
     ...marks,
     system: marks.system.length > 0 ? bezierPath(marks.system, frame) : '',

@@ -8,6 +8,7 @@ import { peakFlow } from '../curve/peak-flow.ts';
 import { allCrossings, type Crossing, isOnlyCrossing } from './crossings.ts';
 import { type Losses, lossesAt, type Residual, residualOf } from './losses.ts';
 import type { Network } from './network.ts';
+import { inInputOrder, inNetworkOrder } from './section-order.ts';
 import { settle, settleAtFlow } from './settle.ts';
 import type { Workspace } from './workspace.ts';
 
@@ -51,7 +52,7 @@ export function balance(
   gates: Float64Array,
   curve: CollectorCurve,
 ): Balance {
-  const gate = Float64Array.from(network.order, (input) => gates[input]!);
+  const gate = inNetworkOrder(network, gates);
   const crossings = findCrossings(network, work, gate, curve);
   const point = crossings.findLast((crossing) => crossing.stable) ?? crossings.at(-1);
   const tried = lossesAt(network, gate, work.flow);
@@ -129,12 +130,4 @@ function meanSuction({ section, join }: Losses, flow: Float64Array): number {
   let power = 0;
   for (let i = 0; i < flow.length; i++) power += flow[i]! * (section[i]! + join[i]!);
   return power / flow[0]!;
-}
-
-function inInputOrder(network: Network, values: Float64Array): Float64Array {
-  const ordered = new Float64Array(network.count);
-  network.order.forEach((input, place) => {
-    ordered[input] = values[place]!;
-  });
-  return ordered;
 }

@@ -20,23 +20,23 @@ export interface Losses {
  * @returns losses [Pa], each of shape (sections)
  */
 export function lossesAt(network: Network, gate: Float64Array, flow: Float64Array): Losses {
-  const { parent, firstInlet, endInlet, friction } = network;
-  const section = flow.map((q, i) => {
-    const reynolds = network.reynolds[i]! * Math.abs(q);
+  const { count, parent, firstInlet, endInlet, friction } = network;
+  const section = new Float64Array(count);
+  const join = new Float64Array(count);
+  const square = (i: number) => flow[i]! * Math.abs(flow[i]!);
+  for (let i = 0; i < count; i++) {
+    const reynolds = network.reynolds[i]! * Math.abs(flow[i]!);
     const f = reynolds > 0 ? friction.law.factor(reynolds, network.relativeRoughness[i]!) : 0;
     const coefficient = network.fixed[i]! + gate[i]! + f * network.frictional[i]!;
-    return coefficient * network.dynamic[i]! * q * Math.abs(q);
-  });
-  const square = (i: number) => flow[i]! * Math.abs(flow[i]!);
-  const join = flow.map((_, i) => {
+    section[i] = coefficient * network.dynamic[i]! * square(i);
     const into = parent[i]!;
-    if (into < 0) return 0;
+    if (into < 0) continue;
     let common = network.combined[i]! * square(into);
     for (let k = firstInlet[into]!; k < endInlet[into]!; k++) {
       common += network.cross[k]! * square(k);
     }
-    return common + network.own[i]! * square(i);
-  });
+    join[i] = common + network.own[i]! * square(i);
+  }
   return { section, join };
 }
 

@@ -2,6 +2,7 @@
 // Each point is the whole network balanced at that flow, not a parabola through one of them.
 
 import type { Network } from './network.ts';
+import { inNetworkOrder } from './section-order.ts';
 import { settleAtFlow } from './settle.ts';
 import { createWorkspace, type Workspace } from './workspace.ts';
 
@@ -29,7 +30,7 @@ export function systemCurve(
   flows: readonly number[],
   work: Workspace = createWorkspace(network),
 ): SystemPoint[] {
-  const gate = Float64Array.from(network.order, (input) => gates[input]!);
+  const gate = inNetworkOrder(network, gates);
   work.flow.fill(0);
   return flows.map((flow) => {
     if (!(flow >= 0)) throw new RangeError(`a flow must be 0 or more, not ${flow}`);

@@ -18,7 +18,7 @@ export interface SystemKnot {
 }
 
 /** How many stretches the ducts' curve is drawn in: slopes are exact, so few will do. */
-const STRETCHES = 6;
+const STRETCHES = 4;
 
 /**
  * The ducts' curve for one state of the gates, from no flow to the edge of the plot. It passes

@@ -11,8 +11,18 @@
 export function sameView(a: unknown, b: unknown): boolean {
   if (Object.is(a, b)) return true;
   if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return false;
-  const keys = Object.keys(a);
-  if (keys.length !== Object.keys(b).length) return false;
-  const [left, right] = [a as Record<string, unknown>, b as Record<string, unknown>];
-  return keys.every((key) => Object.hasOwn(right, key) && sameView(left[key], right[key]));
+  return holdsTheSame(a as PlainData, b as PlainData);
+}
+
+type PlainData = Readonly<Record<string, unknown>>;
+
+/** Asked for every row in every frame, so without lists of keys. */
+function holdsTheSame(a: PlainData, b: PlainData): boolean {
+  let more = 0;
+  for (const key in a) {
+    if (!Object.hasOwn(b, key) || !sameView(a[key], b[key])) return false;
+    more += 1;
+  }
+  for (const _ in b) more -= 1;
+  return more === 0;
 }

@@ -5,18 +5,21 @@ import type { LitElement, ReactiveController } from 'lit';
 import { follow } from '../state/follow.ts';
 import type { Session } from '../state/session.ts';
 import { sessionContext } from './session-context.ts';
-import { ROUND, type Turn, Turns } from './turns.ts';
+import { type Beat, beatOf, IN_STEP, TO_BE_READ, type Turn, Turns } from './turns.ts';
 
 /**
  * When a panel is drawn anew, so that a frame of a drag doesn't pay for everything. `at once`: in the
- * same frame. `when seen`: at once, but out of sight only when the gates have come to rest. A `turn`:
- * as when seen, but while one change follows another, only every sixth frame, the turns after one
- * another; that is as often as numbers can be read. `to be read`: likewise, as often as a sentence can be read.
+ * same frame. `when seen`: at once, but out of sight only when the gates have come to rest. All others
+ * as when seen, but while one change follows another `in step` only at every second of them, a `turn`
+ * once in a round of the changes between, the turns after one another, and what is `to be read` likewise.
  */
-export type Promptness = 'at once' | 'when seen' | 'to be read' | { readonly turn: Turn };
+export type Promptness =
+  | 'at once'
+  | 'when seen'
+  | 'in step'
+  | 'to be read'
+  | { readonly turn: Turn };
 
-/** A sentence has the last turn of every second round. */
-const READING = { every: 2 * ROUND, at: ROUND - 1 };
 /** How long gates and document must stand still before panels out of sight follow [ms]. */
 const REST = 200;
 /** A panel so near to the window counts as seen. */
@@ -45,10 +48,10 @@ export class SessionController<T> implements ReactiveController {
   constructor(host: LitElement, read: (session: Session) => T, promptness: Promptness = 'at once') {
     this.#host = host;
     this.#read = read;
-    const turn = turnOf(promptness);
+    const beat = beatFor(promptness);
     this.#turns =
-      turn &&
-      new Turns(turn.every, turn.at, () => {
+      beat &&
+      new Turns(beat, () => {
         if (this.#missed) this.follow(this.#missed);
       });
     if (promptness !== 'at once') {
@@ -132,9 +135,8 @@ function hearOf({ shownGates, shop, selection, units }: Session): void {
   void [shownGates.value, shop.value, selection.value, units.value];
 }
 
-function turnOf(
-  promptness: Promptness,
-): { readonly every: number; readonly at: number } | undefined {
-  if (promptness === 'to be read') return READING;
-  return typeof promptness === 'object' ? { every: ROUND, at: promptness.turn } : undefined;
+function beatFor(promptness: Promptness): Beat | undefined {
+  if (promptness === 'in step') return IN_STEP;
+  if (promptness === 'to be read') return TO_BE_READ;
+  return typeof promptness === 'object' ? beatOf(promptness.turn) : undefined;
 }

@@ -1,29 +1,46 @@
 // What is laborious to draw takes turns while one change follows another: the first change is drawn, then
-// every sixth or so, and the last. That is as often as numbers can be read.
+// one in so many, and the last. What moves is drawn at every second change, and what is to be read has the
+// changes between, each in its turn: that is as often as it can be read.
 
 import { stillness } from './stillness.ts';
 
 /** What is laborious has a frame to itself. */
 export type Turn = 0 | 1 | 2 | 3 | 4 | 5;
 
-/** Frames from one turn to the next of the same. */
-export const ROUND = 6;
+/** At which of the changes that follow one another something is drawn. */
+export interface Beat {
+  /** From one to the next of them. */
+  readonly every: number;
+  /** The first of them, 0 being the first change of all. */
+  readonly at: number;
+}
+
+const TURNS = 6;
+/** Changes from one turn to the next of the same. */
+const ROUND = 2 * TURNS;
+
+/** Marks that go along with what moves. */
+export const IN_STEP: Beat = { every: 2, at: 0 };
+/** A sentence has the last turn. */
+export const TO_BE_READ: Beat = { every: ROUND, at: ROUND - 1 };
+
+/** The beat of figures that have a turn. */
+export function beatOf(turn: Turn): Beat {
+  return { every: ROUND, at: 2 * turn + 1 };
+}
 
 export class Turns {
-  readonly #every: number;
-  readonly #at: number;
+  readonly #beat: Beat;
   readonly #atRest: () => void;
   /** Changes that have followed one another up to now; undefined at rest. */
   #changes: number | undefined;
 
   /**
-   * @param every - which of the changes are drawn, besides the first
-   * @param at - which of those it begins with
+   * @param beat - which of the changes are drawn, besides the first
    * @param atRest - called when changes have stopped following one another
    */
-  constructor(every: number, at: number, atRest: () => void) {
-    this.#every = every;
-    this.#at = at;
+  constructor(beat: Beat, atRest: () => void) {
+    this.#beat = beat;
     this.#atRest = atRest;
   }
 
@@ -32,7 +49,8 @@ export class Turns {
     stillness.afterChange(this.#onStill);
     const isFirst = this.#changes === undefined;
     this.#changes = (this.#changes ?? -1) + 1;
-    return isFirst || this.#changes % this.#every === this.#at;
+    const { every, at } = this.#beat;
+    return isFirst || this.#changes % every === at;
   }
 
   /** The next change is a first one, and nobody waits for rest any more. */

@@ -2,6 +2,7 @@
 // is found is solved again in full before its figures are shown.
 
 import { findCrossings } from '../../solve/balance.ts';
+import { inNetworkOrder } from '../../solve/section-order.ts';
 import {
   areasOf,
   type DropFigures,
@@ -60,8 +61,7 @@ export function dropWays({ network, drops }: ShopNetwork): readonly DropWay[] {
  * @returns loss coefficient of each section's gate, in the network's order [-]
  */
 export function orderedGates(ducts: ShopNetwork, travels: Travels): Float64Array {
-  const gates = gateCoefficients(ducts, travels);
-  return Float64Array.from(ducts.network.order, (input) => gates[input]!);
+  return inNetworkOrder(ducts.network, gateCoefficients(ducts, travels));
 }
 
 /**

@@ -104,9 +104,7 @@ export class DropRow extends LitElement {
       </div>`;
   }
 
-  #onMove(event: GateMoveEvent): void {
-    event.stopPropagation();
-    const { travel, move } = event;
+  #onMove({ travel, move }: GateMoveEvent): void {
     if (move === 'tap') this.#wish({ kind: travel > 0 ? 'open' : 'shut' });
     else this.#wish({ kind: 'travel', travel, move });
   }

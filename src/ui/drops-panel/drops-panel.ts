@@ -9,7 +9,7 @@ import { dropMotions, dropViews } from '../../state/drop-views.ts';
 import type { Session } from '../../state/session.ts';
 import '../drop-list/drop-list.ts';
 import type { RemoveSetEvent, SaveSetEvent } from '../gate-sets/gate-set-event.ts';
-import { inHalves } from '../in-halves.ts';
+import { inTurns } from '../in-turns.ts';
 import '../tried-table/tried-table.ts';
 import { SessionController } from '../session-controller.ts';
 import { baseStyles } from '../styles/base.styles.ts';
@@ -33,14 +33,14 @@ export class DropsPanel extends LitElement {
   readonly #motions = new SessionController(
     this,
     ({ shownReport }) => dropMotions(shownReport.value),
-    'when seen',
+    'in step',
   );
 
   protected override render(): TemplateResult {
     const view = this.#session.value;
     if (!view) return html`${nothing}`;
     return html`<dc-drop-list
-        .drops=${inHalves(view.drops, this.#later.value)}
+        .drops=${inTurns(view.drops, this.#later.value)}
         .motions=${this.#motions.value ?? []}
         .sets=${view.sets}
         .open=${view.open.length > 0}

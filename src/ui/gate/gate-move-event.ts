@@ -1,6 +1,4 @@
-// Sent by a gate while its blade moves.
-
-import { DcEvent } from '../dc-event.ts';
+// Sent by a gate while its blade moves, to whoever put it there and no further: it comes in every frame.
 
 /**
  * How the blade comes where it is: `drag` follows the hand and `rest` ends that, `step` is a key,
@@ -8,7 +6,7 @@ import { DcEvent } from '../dc-event.ts';
  */
 export type GateMove = 'drag' | 'rest' | 'step' | 'tap';
 
-export class GateMoveEvent extends DcEvent {
+export class GateMoveEvent extends Event {
   static readonly type = 'dc-gate-move';
 
   /** 0 shut to 1 drawn right out [-]. */

@@ -70,12 +70,12 @@ export class Gate extends LitElement {
       aria-valuemax="100"
       aria-valuenow=${Math.round(this.travel * 100)}
       aria-valuetext=${gateWords(this.travel)}
-      @keydown=${(event: KeyboardEvent) => this.#onKey(event)}
-      @pointerdown=${(event: PointerEvent) => this.#onPointerDown(event)}
-      @pointermove=${(event: PointerEvent) => this.#onPointerMove(event)}
-      @pointerup=${(event: PointerEvent) => this.#onPointerEnd(event)}
-      @pointercancel=${() => this.#putBack()}
-      @lostpointercapture=${() => this.#putBack()}
+      @keydown=${this.#onKey}
+      @pointerdown=${this.#onPointerDown}
+      @pointermove=${this.#onPointerMove}
+      @pointerup=${this.#onPointerEnd}
+      @pointercancel=${this.#putBack}
+      @lostpointercapture=${this.#putBack}
     >
       <svg width="116" height="44" aria-hidden="true">
         <path class="rails" d="M2,1H84M2,43H84" />
@@ -91,7 +91,7 @@ export class Gate extends LitElement {
     </div>`;
   }
 
-  #onKey(event: KeyboardEvent): void {
+  readonly #onKey = (event: KeyboardEvent): void => {
     if (event.key === 'Escape' && this.#drag) {
       this.#putBack();
       return;
@@ -101,9 +101,9 @@ export class Gate extends LitElement {
     event.preventDefault();
     const long = event.shiftKey && Math.abs(step) === STEP;
     this.#send(this.travel + (long ? step * (LONG_STEP / STEP) : step), 'step');
-  }
+  };
 
-  #onPointerDown(event: PointerEvent): void {
+  readonly #onPointerDown = (event: PointerEvent): void => {
     if (event.button !== 0 || this.#drag) return;
     const target = event.currentTarget as HTMLElement;
     target.setPointerCapture(event.pointerId);
@@ -113,31 +113,31 @@ export class Gate extends LitElement {
       startTravel: this.travel,
       moved: false,
     };
-  }
+  };
 
-  #onPointerMove(event: PointerEvent): void {
+  readonly #onPointerMove = (event: PointerEvent): void => {
     if (this.#drag?.pointer !== event.pointerId) return;
     const { startX, startTravel, moved } = this.#drag;
     const way = event.clientX - startX;
     if (!moved && Math.abs(way) < TAP_ROOM) return;
     this.#drag = { ...this.#drag, moved: true };
     this.#send(startTravel + way / BORE, 'drag');
-  }
+  };
 
-  #onPointerEnd(event: PointerEvent): void {
+  readonly #onPointerEnd = (event: PointerEvent): void => {
     if (this.#drag?.pointer !== event.pointerId) return;
     const { moved } = this.#drag;
     this.#drag = undefined;
     if (moved) this.#send(this.travel, 'rest');
     else this.dispatchEvent(new GateMoveEvent(this.travel > 0 ? 0 : 1, 'tap'));
-  }
+  };
 
-  #putBack(): void {
+  readonly #putBack = (): void => {
     if (!this.#drag) return;
     const { startTravel } = this.#drag;
     this.#drag = undefined;
     this.#send(startTravel, 'rest');
-  }
+  };
 
   #send(wanted: number, move: GateMove): void {
     const inside = Math.min(1, Math.max(0, wanted));

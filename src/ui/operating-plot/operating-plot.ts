@@ -9,6 +9,7 @@ import type { CollectorCurve } from '../../curve/collector-curve.ts';
 import type { Knot } from '../../plot/bezier-path.ts';
 import type { Box } from '../../plot/frame.ts';
 import { type FlowPoint, type MovingPlot, movingPlot } from '../../plot/moving-plot.ts';
+import type { LabelSizes } from '../../plot/moving-labels.ts';
 import { DUCTS_LABEL } from '../../plot/operating-lines.ts';
 import { operatingReading } from '../../plot/operating-reading.ts';
 import type { Readable } from '../../plot/reading.ts';
@@ -84,8 +85,8 @@ export class OperatingPlot extends LitElement {
   protected override willUpdate(): void {
     this.#rule();
     const ruled = this.#ruled;
-    const said = this.point && (this.numbers ?? this.point);
-    this.#pointLabel = said && pointLabel(said, this.units, ruled?.compact ? 'compact' : 'usual');
+    const carries = ruled !== undefined && this.#carries(ruled);
+    if (!carries) this.#say(ruled);
     this.#moving =
       ruled &&
       movingPlot(ruled, {
@@ -93,14 +94,9 @@ export class OperatingPlot extends LitElement {
         point: this.point,
         others: this.others,
         trail: this.trail,
-        labels: {
-          point: this.#pointLabel?.size ?? textSize('', LINE_LABEL_SIZE),
-          collector: textSize(this.collector, LINE_LABEL_SIZE),
-          system: textSize(DUCTS_LABEL, LINE_LABEL_SIZE),
-          trail: this.trail.map(({ name }) => textSize(name, TRIED_LABEL_SIZE)),
-        },
+        labels: () => this.#labelSizes(),
         last: this.#moving?.spots,
-        carried: this.#carries(ruled) ? this.#moving : undefined,
+        carried: carries ? this.#moving : undefined,
       });
   }
 
@@ -134,6 +130,20 @@ export class OperatingPlot extends LitElement {
         .scale=${scale}
         .readable=${() => this.#readable(ruled, moving)}
       ></dc-plot-reader>`;
+  }
+
+  #say(ruled: RuledPlot | undefined): void {
+    const said = this.point && (this.numbers ?? this.point);
+    this.#pointLabel = said && pointLabel(said, this.units, ruled?.compact ? 'compact' : 'usual');
+  }
+
+  #labelSizes(): LabelSizes {
+    return {
+      point: this.#pointLabel?.size ?? textSize('', LINE_LABEL_SIZE),
+      collector: textSize(this.collector, LINE_LABEL_SIZE),
+      system: textSize(DUCTS_LABEL, LINE_LABEL_SIZE),
+      trail: this.trail.map(({ name }) => textSize(name, TRIED_LABEL_SIZE)),
+    };
   }
 
   /**
@@ -184,9 +194,12 @@ export class OperatingPlot extends LitElement {
       const y = (frame.inner.top + frame.inner.bottom) / 2;
       return svg`<text class="instead" text-anchor="middle" x=${x} y=${y}>${this.instead}</text>`;
     }
-    return svg`<circle class="point" transform=${movedTo(point.x, point.y)} r="8.5" />${
-      labels.point ? pointLabelAt(this.#pointLabel, labels.point) : nothing
-    }`;
+    const numbers = labels.point;
+    return svg`<g transform=${movedTo(point.x, point.y)}><circle class="point" r="8.5" />${
+      numbers
+        ? pointLabelAt(this.#pointLabel, numbers.left - point.x, numbers.top - point.y)
+        : nothing
+    }</g>`;
   }
 }
 

@@ -1,7 +1,6 @@
 // The two numbers at the operating point: the flow large, the suction under it.
 
 import { svg, type SVGTemplateResult } from 'lit';
-import type { Box } from '../../plot/frame.ts';
 import type { FlowPoint } from '../../plot/moving-plot.ts';
 import type { LabelSize } from '../../plot/place-label.ts';
 import { type FormattedQuantity, formatQuantity } from '../../units/format.ts';
@@ -59,14 +58,15 @@ export function pointLabel(
  * Writes the label.
  *
  * @param label - the numbers
- * @param box - where they have room [px]
+ * @param left - where they have room, from the left [px]
+ * @param top - from the top [px]
  * @returns SVG content
  */
-export function pointLabelAt(label: PointLabel, box: Box): SVGTemplateResult {
+export function pointLabelAt(label: PointLabel, left: number, top: number): SVGTemplateResult {
   const { flow, suction, large, small, size } = label;
   const first = large * ASCENT;
   const second = size.height - small * (1.2 - ASCENT);
-  return svg`<g transform=${movedTo(box.left, box.top)}
+  return svg`<g transform=${movedTo(left, top)}
     ><text class="flow-number over-grid" font-size=${large} y=${first}
       >${flow.number}<tspan class="point-unit"> ${flow.unit}</tspan></text
     ><text class="suction-number over-grid" font-size=${small} y=${second}

@@ -10,7 +10,7 @@ import { formatQuantity } from '../../units/format.ts';
 import { unitLabel } from '../../units/quantity.ts';
 import '../run-drawing/run-drawing.ts';
 import '../plot-figure/plot-tools.ts';
-import { inHalves } from '../in-halves.ts';
+import { inTurns } from '../in-turns.ts';
 import type { PartEvent } from '../run-editor/run-outline-events.ts';
 import { SessionController } from '../session-controller.ts';
 import { baseStyles } from '../styles/base.styles.ts';
@@ -43,12 +43,17 @@ export class RunPanel extends LitElement {
   ];
 
   readonly #session = new SessionController(this, runReader(), { turn: 0 });
-  readonly #later = new SessionController(this, runReader(), { turn: 3 });
+  readonly #second = new SessionController(this, runReader(), { turn: 3 });
+  readonly #third = new SessionController(this, runReader(), { turn: 5 });
 
   protected override render(): TemplateResult {
     const view = this.#session.value;
     if (!view) return html`${nothing}`;
-    const sections = inHalves(view.sections, this.#later.value?.sections);
+    const sections = inTurns(
+      view.sections,
+      this.#second.value?.sections,
+      this.#third.value?.sections,
+    );
     const drops = sections.filter(({ drop }) => drop !== undefined).length;
     this.style.setProperty('--dc-run-rows', String(drops));
     return html`<h2 class="for-ears">The run of ducts</h2>

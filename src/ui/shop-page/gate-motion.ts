@@ -1,5 +1,8 @@
 // Moves the gates of a session in step with the screen: a drag is taken once a frame, and a click
 // slides the blades over, so that the point is seen to travel along the curve.
+//
+// Browsers hand the moves of a pointer over once a frame, just before they draw it, so a move is taken at
+// once. Where more of them come, those between wait for the frame.
 
 import { positionsBetween } from '../../state/gate-positions.ts';
 import type { GatePace } from '../gate-play/gates-event.ts';
@@ -7,11 +10,15 @@ import type { Session } from '../../state/session.ts';
 
 /** How long a slide lasts [ms]. */
 const SLIDE = 180;
+/** Moves that follow one another sooner are within one frame, even of the fastest screens [ms]. */
+const WITHIN_FRAME = 4;
 
 export class GateMotion {
   readonly #session: Session;
   readonly #reducesMotion = matchMedia('(prefers-reduced-motion: reduce)');
   #frame = 0;
+  /** When a drag was taken last [ms]. */
+  #takenAt = Number.NEGATIVE_INFINITY;
   #drag: { drop: string; travel: number } | undefined;
 
   /** @param session - whose gates are moved */
@@ -19,13 +26,14 @@ export class GateMotion {
     this.#session = session;
   }
 
-  /** Takes a gate along under the hand, at the next frame. */
+  /** Takes a gate along under the hand. */
   drag(drop: string, travel: number): void {
     const waits = this.#drag !== undefined;
     this.#drag = { drop, travel };
     if (waits) return;
     this.stop();
-    this.#frame = requestAnimationFrame(() => this.#takeDrag());
+    if (performance.now() - this.#takenAt >= WITHIN_FRAME) this.#takeDrag();
+    else this.#frame = requestAnimationFrame(() => this.#takeDrag());
   }
 
   /** Ends a drag: the state is tried. */
@@ -76,6 +84,7 @@ export class GateMotion {
   #takeDrag(): void {
     const drag = this.#drag;
     this.#drag = undefined;
+    this.#takenAt = performance.now();
     if (drag) this.#session.dragGate(drag.drop, drag.travel);
   }
 }

@@ -26,12 +26,12 @@ function parts(resistance: number): MovingParts {
     point: { flow: low, suction: resistance * low ** 2 },
     others: [],
     trail: [{ flow: 0.3, suction: availableSuction(sampleCurve, 0.3) }],
-    labels: {
+    labels: () => ({
       point: { width: 112, height: 50 },
       collector: { width: 160, height: 16 },
       system: { width: 130, height: 16 },
       trail: [{ width: 90, height: 14 }],
-    },
+    }),
   };
 }
 

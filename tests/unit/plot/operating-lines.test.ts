@@ -53,7 +53,12 @@ describe('the lines by value', () => {
 describe('reading the plot', () => {
   const ruled = ruledPlot(sampleCurve, 'us', { width: 640, height: 400 });
   const none = { width: 1, height: 1 };
-  const labels = { point: { width: 90, height: 50 }, collector: none, system: none, trail: [] };
+  const labels = () => ({
+    point: { width: 90, height: 50 },
+    collector: none,
+    system: none,
+    trail: [],
+  });
   const moving = movingPlot(ruled, { system, point, others: [], trail: [], labels });
   const readable = operatingReading(ruled, moving, lines, 'us');
 
