@@ -80,13 +80,14 @@ function between(from: Knot, to: Knot, t: number, frame: PlotFrame): Place {
  *
  * @param box - where a label would stand [px]
  * @param obstacles - what is in the way
- * @returns true if nothing touches it
+ * @param room - paper kept between them [px]
+ * @returns true if nothing comes nearer than that
  */
-export function isFree(box: Box, obstacles: Obstacles): boolean {
-  return (
-    !obstacles.boxes.some((other) => overlaps(box, other)) &&
-    !obstacles.strokes.some((stroke) => crosses(stroke, box))
-  );
+export function isFree({ left, top, right, bottom }: Box, obstacles: Obstacles, room = 0): boolean {
+  const box = { left: left - room, top: top - room, right: right + room, bottom: bottom + room };
+  for (const other of obstacles.boxes) if (overlaps(box, other)) return false;
+  for (const stroke of obstacles.strokes) if (crosses(stroke, box)) return false;
+  return true;
 }
 
 function overlaps(a: Box, b: Box): boolean {

@@ -63,7 +63,7 @@ export function placeLabel(
 ): PlacedLabel | undefined {
   const tried = (spot: LabelSpot): PlacedLabel | undefined => {
     const box = boxAt(mark, size, spot);
-    return isInside(box, page) && isFree(grown(box, ROOM), obstacles) ? { box, spot } : undefined;
+    return isInside(box, page) && isFree(box, obstacles, ROOM) ? { box, spot } : undefined;
   };
   const kept = last && tried(last);
   if (kept) return kept;
@@ -100,7 +100,7 @@ export function placeAnywhere(
     }
   }
   places.sort((a, b) => a.away - b.away);
-  return places.find(({ box }) => isFree(grown(box, ROOM), obstacles))?.box;
+  return places.find(({ box }) => isFree(box, obstacles, ROOM))?.box;
 }
 
 /**
@@ -113,7 +113,6 @@ export function placeAnywhere(
  * @returns the label's box [px]
  */
 export function boxAt(mark: Place, size: LabelSize, { direction, distance }: LabelSpot): Box {
-  const lean = (part: number) => Math.max(-1, Math.min(1, Math.SQRT2 * part));
   const along = Math.cos(direction);
   const down = Math.sin(direction);
   const x = mark.x + distance * along + (lean(along) * size.width) / 2;
@@ -126,10 +125,6 @@ export function boxAt(mark: Place, size: LabelSize, { direction, distance }: Lab
   };
 }
 
-function grown({ left, top, right, bottom }: Box, room: number): Box {
-  return { left: left - room, top: top - room, right: right + room, bottom: bottom + room };
-}
-
 function isInside(box: Box, page: Box): boolean {
   return (
     box.left >= page.left &&
@@ -137,4 +132,8 @@ function isInside(box: Box, page: Box): boolean {
     box.top >= page.top &&
     box.bottom <= page.bottom
   );
+}
+
+function lean(part: number): number {
+  return Math.max(-1, Math.min(1, Math.SQRT2 * part));
 }

@@ -5,21 +5,30 @@ import type { LitElement, ReactiveController } from 'lit';
 import { follow } from '../state/follow.ts';
 import type { Session } from '../state/session.ts';
 import { sessionContext } from './session-context.ts';
-import { type Beat, beatOf, IN_STEP, TO_BE_READ, type Turn, Turns } from './turns.ts';
+import { AS_IT_CAN, type Beat, beatOf, IN_STEP, TO_BE_READ, type Turn, Turns } from './turns.ts';
 
 /**
  * When a panel is drawn anew, so that a frame of a drag doesn't pay for everything. `at once`: in the
  * same frame. `when seen`: at once, but out of sight only when the gates have come to rest. All others
- * as when seen, but while one change follows another `in step` only at every second of them, a `turn`
- * once in a round of the changes between, the turns after one another, and what is `to be read` likewise.
+ * as when seen, but while one change follows another `in step` only at every second of them, `as it can`
+ * likewise on a slow processor, a `turn` once in a round of the changes between, the turns after one
+ * another, and what is `to be read` as often.
  */
 export type Promptness =
   | 'at once'
   | 'when seen'
+  | 'as it can'
   | 'in step'
   | 'to be read'
   | { readonly turn: Turn };
 
+const BEATS: Readonly<Record<Exclude<Promptness, object>, Beat | undefined>> = {
+  'at once': undefined,
+  'when seen': undefined,
+  'as it can': AS_IT_CAN,
+  'in step': IN_STEP,
+  'to be read': TO_BE_READ,
+};
 /** How long gates and document must stand still before panels out of sight follow [ms]. */
 const REST = 200;
 /** A panel so near to the window counts as seen. */
@@ -136,7 +145,6 @@ function hearOf({ shownGates, shop, selection, units }: Session): void {
 }
 
 function beatFor(promptness: Promptness): Beat | undefined {
-  if (promptness === 'in step') return IN_STEP;
-  if (promptness === 'to be read') return TO_BE_READ;
-  return typeof promptness === 'object' ? beatOf(promptness.turn) : undefined;
+  if (typeof promptness === 'object') return beatOf(promptness.turn);
+  return BEATS[promptness];
 }

@@ -2,6 +2,7 @@
 // one in so many, and the last. What moves is drawn at every second change, and what is to be read has the
 // changes between, each in its turn: that is as often as it can be read.
 
+import { effort } from './effort.ts';
 import { stillness } from './stillness.ts';
 
 /** What is laborious has a frame to itself. */
@@ -13,6 +14,8 @@ export interface Beat {
   readonly every: number;
   /** The first of them, 0 being the first change of all. */
   readonly at: number;
+  /** Whether the beat is kept at all; else all changes are drawn. */
+  readonly isKept?: () => boolean;
 }
 
 const TURNS = 6;
@@ -21,6 +24,8 @@ const ROUND = 2 * TURNS;
 
 /** Marks that go along with what moves. */
 export const IN_STEP: Beat = { every: 2, at: 0 };
+/** A picture, where all else leaves no time for it at every change. */
+export const AS_IT_CAN: Beat = { ...IN_STEP, isKept: () => effort.isGreat };
 /** A sentence has the last turn. */
 export const TO_BE_READ: Beat = { every: ROUND, at: ROUND - 1 };
 
@@ -49,8 +54,8 @@ export class Turns {
     stillness.afterChange(this.#onStill);
     const isFirst = this.#changes === undefined;
     this.#changes = (this.#changes ?? -1) + 1;
-    const { every, at } = this.#beat;
-    return isFirst || this.#changes % every === at;
+    const { every, at, isKept } = this.#beat;
+    return isFirst || this.#changes % every === at || isKept?.() === false;
   }
 
   /** The next change is a first one, and nobody waits for rest any more. */

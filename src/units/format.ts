@@ -83,6 +83,7 @@ export function fieldText(quantity: Quantity, system: UnitSystem, si: number): s
 
 /** A comma in the US system, a narrow no-break space in the metric one. */
 function groupDigits(digits: string, system: UnitSystem): string {
+  if (!/\d{4}/.test(digits)) return digits;
   const mark = system === 'us' ? ',' : NARROW_NO_BREAK_SPACE;
   const [whole = '', ...decimals] = digits.split('.');
   return [whole.replace(/\B(?=(\d{3})+$)/g, mark), ...decimals].join('.');

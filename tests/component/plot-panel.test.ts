@@ -38,7 +38,7 @@ describe('the operating plot of a session', () => {
     session.showGates(session.gates.peek());
     session.rest();
     await expect.poll(() => panel.picture?.querySelectorAll('.tried').length).toBe(1);
-    expect(flow(panel)).not.toBe(before);
+    await expect.poll(() => flow(panel)).not.toBe(before);
   });
 
   it('shows what leaks in where every gate is shut', async () => {

@@ -2,6 +2,7 @@
 import { html, LitElement } from 'lit';
 import { describe, it } from 'vitest';
 import { Session } from '../../src/state/session.ts';
+import { effort } from '../../src/ui/effort.ts';
 import { type Promptness, SessionController } from '../../src/ui/session-controller.ts';
 import { demoShop } from '../unit/state/demo-shop.ts';
 import { expect } from './harness.ts';
@@ -9,7 +10,7 @@ import { placeUnder } from './with-session.ts';
 
 const STEPS = 24;
 /** Turns come once in so many frames. */
-const ROUND = 6;
+const ROUND = 12;
 /** After such a pause the last change was read, and the next is taken for a first one [ms]. */
 const LATE = 50;
 
@@ -40,6 +41,12 @@ class PromptPanel extends ReadingPanel {
 class SeenPanel extends ReadingPanel {
   protected readonly promptness = 'when seen';
 }
+class StepPanel extends ReadingPanel {
+  protected readonly promptness = 'in step';
+}
+class AblePanel extends ReadingPanel {
+  protected readonly promptness = 'as it can';
+}
 class TurnPanel extends ReadingPanel {
   protected readonly promptness = { turn: 2 } as const;
 }
@@ -48,18 +55,28 @@ class WordsPanel extends ReadingPanel {
 }
 customElements.define('prompt-panel', PromptPanel);
 customElements.define('seen-panel', SeenPanel);
+customElements.define('step-panel', StepPanel);
+customElements.define('able-panel', AblePanel);
 customElements.define('turn-panel', TurnPanel);
 customElements.define('words-panel', WordsPanel);
 declare global {
   interface HTMLElementTagNameMap {
     'prompt-panel': PromptPanel;
     'seen-panel': SeenPanel;
+    'step-panel': StepPanel;
+    'able-panel': AblePanel;
     'turn-panel': TurnPanel;
     'words-panel': WordsPanel;
   }
 }
 
-type Panel = 'prompt-panel' | 'seen-panel' | 'turn-panel' | 'words-panel';
+type Panel =
+  | 'prompt-panel'
+  | 'seen-panel'
+  | 'step-panel'
+  | 'able-panel'
+  | 'turn-panel'
+  | 'words-panel';
 const frame = () => new Promise((resolve) => requestAnimationFrame(resolve));
 const said = (panel: ReadingPanel) => panel.renderRoot.textContent?.trim();
 const now = ({ shop, shownReport }: Session) =>
@@ -100,6 +117,13 @@ describe.each(Object.entries(CHANGES))('a panel beside %s', (_, change) => {
     expect(reads).toBe(STEPS);
   });
 
+  it('is drawn at every second change, if it goes in step, and a last time at rest', async () => {
+    const { session, panel, reads, late } = await after(change, 'step-panel');
+    expect(reads).toBeGreaterThanOrEqual(STEPS / 2);
+    expect(reads).toBeLessThanOrEqual(STEPS / 2 + 2 * late);
+    await expect.poll(() => said(panel)).toBe(now(session));
+  });
+
   it('takes turns, and is drawn a last time at rest', async () => {
     const { session, panel, reads, late } = await after(change, 'turn-panel');
     expect(reads).toBeGreaterThan(1);
@@ -107,10 +131,10 @@ describe.each(Object.entries(CHANGES))('a panel beside %s', (_, change) => {
     await expect.poll(() => said(panel)).toBe(now(session));
   });
 
-  it('speaks less often than it counts, and is drawn a last time at rest', async () => {
+  it('is drawn as often as words can be read, and a last time at rest', async () => {
     const { session, panel, reads, late } = await after(change, 'words-panel');
     expect(reads).toBeGreaterThan(1);
-    expect(reads).toBeLessThanOrEqual(STEPS / (2 * ROUND) + 1 + 2 * late);
+    expect(reads).toBeLessThanOrEqual(STEPS / ROUND + 1 + 2 * late);
     await expect.poll(() => said(panel)).toBe(now(session));
   });
 
@@ -128,5 +152,32 @@ describe.each(Object.entries(CHANGES))('a panel beside %s', (_, change) => {
     }
     expect(panel.reads).toBe(0);
     await expect.poll(() => said(panel)).toBe(now(session));
+  });
+});
+
+describe('a panel that is drawn as it can', () => {
+  const { 'a gate that is dragged': drag } = CHANGES;
+  const makeChangesTake = (time: number) => {
+    for (let i = 0; i < 100; i++) {
+      effort.measure(() => {
+        const end = performance.now() + time;
+        while (performance.now() < end);
+      });
+    }
+  };
+
+  it('is drawn at every change where there is time for it', async () => {
+    makeChangesTake(0);
+    const { reads } = await after(drag, 'able-panel');
+    expect(reads).toBe(STEPS);
+  });
+
+  it('is drawn at every second one on a slow processor, and a last time at rest', async () => {
+    makeChangesTake(2);
+    const { session, panel, reads, late } = await after(drag, 'able-panel');
+    expect(reads).toBeGreaterThanOrEqual(STEPS / 2);
+    expect(reads).toBeLessThanOrEqual(STEPS / 2 + 2 * late);
+    await expect.poll(() => said(panel)).toBe(now(session));
+    makeChangesTake(0);
   });
 });

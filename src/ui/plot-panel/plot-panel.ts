@@ -27,7 +27,7 @@ export class PlotPanel extends LitElement {
     `,
   ];
 
-  readonly #session = new SessionController(this, readPlot, 'when seen');
+  readonly #session = new SessionController(this, readPlot, 'as it can');
   readonly #numbers = new SessionController(this, readNumbers, { turn: 1 });
 
   /** The plot's picture, to be saved. */

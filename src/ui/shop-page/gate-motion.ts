@@ -5,6 +5,7 @@
 // once. Where more of them come, those between wait for the frame.
 
 import { positionsBetween } from '../../state/gate-positions.ts';
+import { effort } from '../effort.ts';
 import type { GatePace } from '../gate-play/gates-event.ts';
 import type { Session } from '../../state/session.ts';
 
@@ -70,7 +71,8 @@ export class GateMotion {
         arrive();
         return;
       }
-      session.showGates(positionsBetween(from, session.gates.peek(), eased(part)));
+      const shown = positionsBetween(from, session.gates.peek(), eased(part));
+      effort.measure(() => session.showGates(shown));
       this.#frame = requestAnimationFrame(step);
     };
     this.#frame = requestAnimationFrame(step);
@@ -85,7 +87,7 @@ export class GateMotion {
     const drag = this.#drag;
     this.#drag = undefined;
     this.#takenAt = performance.now();
-    if (drag) this.#session.dragGate(drag.drop, drag.travel);
+    if (drag) effort.measure(() => this.#session.dragGate(drag.drop, drag.travel));
   }
 }
 
