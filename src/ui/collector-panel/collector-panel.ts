@@ -37,6 +37,7 @@ import { ARRANGEMENTS, arrangementKey, arrangementOf } from './arrangement-choic
 import { filterAmounts, separatorAmounts } from './collector-amounts.ts';
 import { knownGroup } from './known-group.ts';
 import { MotorController, type MotorWords } from './motor-controller.ts';
+import { effort } from '../effort.ts';
 import { motorGroup } from './motor-group.ts';
 
 const OWN = 'own';
@@ -53,7 +54,7 @@ export class CollectorPanel extends LitElement {
   static override styles = [baseStyles, panelFormStyles];
 
   /** All but the curve's plot comes a little after it while a point of the curve is moved. */
-  readonly #session = new SessionController(this, readCollector, { turn: 3 });
+  readonly #session = new SessionController(this, readCollector, { turn: 1 });
   readonly #effect = new SessionController(this, readEffect, 'when seen');
 
   /** Asks for every named state of the gates, so it waits until nothing changes any more. */
@@ -77,7 +78,9 @@ export class CollectorPanel extends LitElement {
           .effect=${now.effect}
           .air=${view.testAir}
           @dc-curve=${({ curve, mergeKey }: CurveEvent) =>
-            session.edit(replaceCurve(editedCurve(curveOf(session), curve)), mergeKey)}
+            effort.measure(() =>
+              session.edit(replaceCurve(editedCurve(curveOf(session), curve)), mergeKey),
+            )}
         ></dc-curve-editor>
         ${guard([view], () => shelf(view))}
       </div>

@@ -2,7 +2,7 @@
 // can be moved by pointer, finger and keys; the line follows in the same frame. Axes stay put while a
 // point is moved. (Over 200 lines: the ways to move a mark belong to one element.)
 
-import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { guard } from 'lit/directives/guard.js';
 import {
@@ -17,6 +17,7 @@ import type { CurvePoint } from '../../curve/curve-data.ts';
 import { formatQuantity } from '../../units/format.ts';
 import { toDisplay, type UnitSystem } from '../../units/quantity.ts';
 import { lastDigit } from '../../units/rounding.ts';
+import { AS_IT_CAN, Turns } from '../turns.ts';
 import { movedBy } from '../moved-by.ts';
 import '../plot-figure/plot-reader.ts';
 import { SizeController } from '../size-controller.ts';
@@ -65,6 +66,8 @@ export class CurvePlot extends LitElement {
   @state() private hold: Hold | undefined;
 
   readonly #size = new SizeController(this);
+  /** While a point is moved; what is known of the curve is always the latest. */
+  readonly #turns = new Turns(AS_IT_CAN, () => this.requestUpdate());
   #rule: CurveRule | undefined;
   #ruledFor: readonly unknown[] = [];
   #runs = 0;
@@ -72,6 +75,16 @@ export class CurvePlot extends LitElement {
   /** The picture, to be saved. */
   get picture(): SVGSVGElement | null {
     return this.renderRoot.querySelector<SVGSVGElement>('svg.plot');
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#turns.forget();
+  }
+
+  protected override shouldUpdate(changed: PropertyValues<this>): boolean {
+    const isOnlyMoved = changed.size === 1 && changed.has('curve') && this.hold?.moved === true;
+    return !isOnlyMoved || this.#turns.isTurn();
   }
 
   protected override render(): TemplateResult {
