@@ -20,6 +20,10 @@ export interface Axis {
   readonly unit: string;
 }
 
+/** The axes ruled last: while something is dragged the same are asked for again and again. */
+const ruled = new Map<string, Axis>();
+const MOST_KEPT = 32;
+
 /**
  * Rules an axis from 0 to its end.
  *
@@ -32,6 +36,14 @@ export interface Axis {
  */
 export function axis(quantity: Quantity, system: UnitSystem, end: number, wanted: number): Axis {
   if (!(end > 0)) throw new RangeError(`an axis must reach above 0, not ${end}`);
+  const key = [quantity, system, end, wanted].join();
+  const kept = ruled.get(key) ?? newAxis(quantity, system, end, wanted);
+  if (ruled.size >= MOST_KEPT) ruled.clear();
+  ruled.set(key, kept);
+  return kept;
+}
+
+function newAxis(quantity: Quantity, system: UnitSystem, end: number, wanted: number): Axis {
   const unit = shownUnit(quantity, system);
   const scale = scaleLinear([0, toDisplay(quantity, system, end)], [0, 1]);
   const write = scale.tickFormat(wanted, 'f');

@@ -2,7 +2,6 @@
 // down the page, one row a part, and suction grows to the right. What is lost along a length makes a
 // slope, what is lost at one place a step. Between the two lines lies the velocity pressure.
 
-import { scaleLinear } from 'd3-scale';
 import type { UnitSystem } from '../units/quantity.ts';
 import { type Axis, axis } from './axis.ts';
 import type { Box, Place } from './frame.ts';
@@ -78,8 +77,7 @@ export function suctionPath(
     throw new RangeError(`${parts.length} parts need as many heights, not ${heights.length}`);
   }
   const ticks = Math.max(2, Math.round((right - left) / TICK_SPACING));
-  const scale = scaleLinear([0, end], [left, right]);
-  const x = (suction: number) => Math.round(10 * scale(suction)) / 10;
+  const x = (suction: number) => Math.round(10 * (left + ((right - left) * suction) / end)) / 10;
   const rows: WayRow[] = [];
   const total: Place[] = [{ x: x(0), y: top }];
   const held: Place[] = [{ x: x(0), y: top }];

@@ -16,7 +16,7 @@ export async function yardstick(page: Page): Promise<number> {
     for (let turn = 0; turn < 100; turn++) {
       await new Promise((resolve) => requestAnimationFrame(resolve));
       const begin = performance.now();
-      for (let i = 0; i < 60_000; i++) sum += Math.sqrt(i + (sum % 3));
+      for (let i = 0; i < 120_000; i++) sum += Math.sqrt(i + (sum % 3));
       taken.push(performance.now() - begin);
     }
     return taken;

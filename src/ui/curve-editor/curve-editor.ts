@@ -45,6 +45,8 @@ export interface CurveEffect {
 interface CurveTold {
   readonly curve: Curve;
   readonly effect: CurveEffect | undefined;
+  /** Whether a point is on the move. */
+  readonly moving: boolean;
 }
 
 /**
@@ -70,7 +72,7 @@ export class CurveEditor extends LitElement {
   /** Whether the next curve comes of a move in the plot. */
   #isMoving = false;
   readonly #turns = new Turns(beatOf(2), () => {
-    this.#told = this.curve && { curve: this.curve, effect: this.effect };
+    this.#tell(false);
     this.requestUpdate();
   });
 
@@ -81,9 +83,13 @@ export class CurveEditor extends LitElement {
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (!changed.has('curve') && !changed.has('effect')) return;
-    const isTold = !this.#isMoving || this.#turns.isTurn();
+    const moving = this.#isMoving;
     this.#isMoving = false;
-    if (isTold) this.#told = this.curve && { curve: this.curve, effect: this.effect };
+    if (!moving || this.#turns.isTurn()) this.#tell(moving);
+  }
+
+  #tell(moving: boolean): void {
+    this.#told = this.curve && { curve: this.curve, effect: this.effect, moving };
   }
 
   protected override render(): TemplateResult {
@@ -91,10 +97,10 @@ export class CurveEditor extends LitElement {
     const told = this.#told;
     if (!curve || !told) return html`${nothing}`;
     return html`${this.#plot(curve, told)}
-      ${guard([told, units, air], () => this.#entries(told.curve))}`;
+      ${guard([told, units, air], () => this.#entries(told))}`;
   }
 
-  #entries(curve: Curve): TemplateResult {
+  #entries({ curve, moving }: CurveTold): TemplateResult {
     const { units, air } = this;
     const words = basisWords(curve.basis.kind);
     return html`<div class="entries">
@@ -105,6 +111,7 @@ export class CurveEditor extends LitElement {
               .units=${units}
               .pressure=${words.column}
               .fit=${curve.fit?.kind ?? 'through'}
+              ?moving=${moving}
               @dc-points=${(event: PointsEvent) => this.#onPoints(event)}
             ></dc-points-table>
           </dc-steady-box>
@@ -204,7 +211,7 @@ export class CurveEditor extends LitElement {
 }
 
 /** What the plot draws. */
-function enteredCurve({ curve, effect }: CurveTold): EnteredCurve {
+function enteredCurve({ curve, effect }: Omit<CurveTold, 'moving'>): EnteredCurve {
   return {
     points: curve.points,
     entered: enteredSpline(curve),

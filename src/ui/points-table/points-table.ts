@@ -9,7 +9,13 @@ import { repeat } from 'lit/directives/repeat.js';
 import type { CurvePoint } from '../../curve/curve-data.ts';
 import { pointsFigures } from '../../plot/points-figures.ts';
 import type { Remedy, RowDoubt } from '../../state/collector/row-doubt.ts';
-import { type FitKind, judgeRows, type PointRow, sortedRows } from '../../state/point-rows.ts';
+import {
+  type FitKind,
+  type JudgedRows,
+  judgeRows,
+  type PointRow,
+  sortedRows,
+} from '../../state/point-rows.ts';
 import type { UnitSystem } from '../../units/quantity.ts';
 import '../points-paste/points-paste.ts';
 import type { PointsPaste } from '../points-paste/points-paste.ts';
@@ -46,8 +52,12 @@ export class PointsTable extends LitElement {
   /** What the pressures are, as the heading of their column. */
   @property() pressure = 'Pressure';
 
+  /** Whether a point is on the move: what is doubtful is said when it rests, and no row comes or goes. */
+  @property({ type: Boolean }) moving = false;
+
   @state() private rows: readonly PointRow[] = [];
 
+  #judged: JudgedRows | undefined;
   #lastKey = 0;
   #sent: readonly CurvePoint[] | undefined;
 
@@ -71,7 +81,8 @@ export class PointsTable extends LitElement {
   }
 
   protected override render(): TemplateResult {
-    const { problems, doubts, problem, halfFilled } = judgeRows(this.rows, this.units, this.fit);
+    if (!this.moving || !this.#judged) this.#judged = judgeRows(this.rows, this.units, this.fit);
+    const { problems, doubts, problem, halfFilled } = this.#judged;
     const isUntouched = this.rows.every(({ flow, pressure }) => (flow ?? pressure) === undefined);
     return html`<table @paste=${(event: ClipboardEvent) => this.#onPaste(event)}>
         <caption>

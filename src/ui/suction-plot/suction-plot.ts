@@ -43,6 +43,8 @@ export class SuctionPlot extends LitElement {
   @property({ type: Number }) end = 1;
 
   readonly #size = new SizeController(this);
+  /** Names as they were broken last, by the room and the name: gates move, names stay. */
+  #broken: ReadonlyMap<string, readonly string[]> = new Map();
 
   /** The plot as one picture, to be saved. */
   get picture(): SVGSVGElement | null {
@@ -54,7 +56,7 @@ export class SuctionPlot extends LitElement {
     const { width, scale } = this.#size;
     if (steps.length === 0 || width < LEAST_WIDTH) return html`${nothing}`;
     const columns = wayColumns(width);
-    const names = steps.map(({ words }) => brokenLines(words, columns.names - GAP));
+    const names = this.#namesIn(columns.names - GAP);
     const path = suctionPath(
       steps,
       {
@@ -92,6 +94,18 @@ export class SuctionPlot extends LitElement {
         .readable=${() => readable(path, steps, this.unit)}
       ></dc-plot-reader>
     </div>`;
+  }
+
+  #namesIn(room: number): readonly (readonly string[])[] {
+    const broken = new Map<string, readonly string[]>();
+    const names = this.steps.map(({ words }) => {
+      const key = `${room} ${words}`;
+      const lines = this.#broken.get(key) ?? brokenLines(words, room);
+      broken.set(key, lines);
+      return lines;
+    });
+    this.#broken = broken;
+    return names;
   }
 }
 
