@@ -83,19 +83,27 @@ function between(from: Knot, to: Knot, t: number, frame: PlotFrame): Place {
  * @param room - paper kept between them [px]
  * @returns true if nothing comes nearer than that
  */
-export function isFree({ left, top, right, bottom }: Box, obstacles: Obstacles, room = 0): boolean {
-  const box = { left: left - room, top: top - room, right: right + room, bottom: bottom + room };
-  for (const other of obstacles.boxes) if (overlaps(box, other)) return false;
-  for (const stroke of obstacles.strokes) if (crosses(stroke, box)) return false;
+export function isFree(box: Box, obstacles: Obstacles, room = 0): boolean {
+  for (const other of obstacles.boxes) if (overlaps(box, other, room)) return false;
+  for (const stroke of obstacles.strokes) if (crosses(stroke, box, room)) return false;
   return true;
 }
 
-function overlaps(a: Box, b: Box): boolean {
-  return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
+function overlaps(a: Box, b: Box, room: number): boolean {
+  return (
+    a.left - room < b.right &&
+    b.left < a.right + room &&
+    a.top - room < b.bottom &&
+    b.top < a.bottom + room
+  );
 }
 
 /** Cuts the stroke to the box side by side; what is left over lies inside it. */
-function crosses({ from, to }: Stroke, { left, right, top, bottom }: Box): boolean {
+function crosses({ from, to }: Stroke, box: Box, room: number): boolean {
+  const left = box.left - room;
+  const right = box.right + room;
+  const top = box.top - room;
+  const bottom = box.bottom + room;
   const run = to.x - from.x;
   const rise = to.y - from.y;
   if (Math.max(from.x, to.x) < left || Math.min(from.x, to.x) > right) return false;
@@ -103,14 +111,12 @@ function crosses({ from, to }: Stroke, { left, right, top, bottom }: Box): boole
   let enter = 0;
   let leave = 1;
   if (run !== 0) {
-    const [first, last] = run > 0 ? [left, right] : [right, left];
-    enter = Math.max(enter, (first - from.x) / run);
-    leave = Math.min(leave, (last - from.x) / run);
+    enter = Math.max(enter, ((run > 0 ? left : right) - from.x) / run);
+    leave = Math.min(leave, ((run > 0 ? right : left) - from.x) / run);
   }
   if (rise !== 0) {
-    const [first, last] = rise > 0 ? [top, bottom] : [bottom, top];
-    enter = Math.max(enter, (first - from.y) / rise);
-    leave = Math.min(leave, (last - from.y) / rise);
+    enter = Math.max(enter, ((rise > 0 ? top : bottom) - from.y) / rise);
+    leave = Math.min(leave, ((rise > 0 ? bottom : top) - from.y) / rise);
   }
   return enter <= leave;
 }

@@ -61,16 +61,16 @@ export function placeLabel(
   obstacles: Obstacles,
   { last, distances = DISTANCES }: LabelSearch = {},
 ): PlacedLabel | undefined {
-  const tried = (spot: LabelSpot): PlacedLabel | undefined => {
-    const box = boxAt(mark, size, spot);
-    return isInside(box, page) && isFree(box, obstacles, ROOM) ? { box, spot } : undefined;
+  // Some hundred places are tried for a label while a gate moves, so they share one box.
+  const box = { left: 0, top: 0, right: 0, bottom: 0 };
+  const fits = (direction: number, distance: number) => {
+    lay(box, mark, size, direction, distance);
+    return isInside(box, page) && isFree(box, obstacles, ROOM);
   };
-  const kept = last && tried(last);
-  if (kept) return kept;
+  if (last && fits(last.direction, last.distance)) return { box, spot: last };
   for (const distance of distances) {
     for (const direction of DIRECTIONS) {
-      const placed = tried({ direction, distance });
-      if (placed) return placed;
+      if (fits(direction, distance)) return { box, spot: { direction, distance } };
     }
   }
   return undefined;
@@ -113,16 +113,26 @@ export function placeAnywhere(
  * @returns the label's box [px]
  */
 export function boxAt(mark: Place, size: LabelSize, { direction, distance }: LabelSpot): Box {
+  const box = { left: 0, top: 0, right: 0, bottom: 0 };
+  lay(box, mark, size, direction, distance);
+  return box;
+}
+
+function lay(
+  box: { -readonly [Side in keyof Box]: Box[Side] },
+  mark: Place,
+  size: LabelSize,
+  direction: number,
+  distance: number,
+): void {
   const along = Math.cos(direction);
   const down = Math.sin(direction);
   const x = mark.x + distance * along + (lean(along) * size.width) / 2;
   const y = mark.y + distance * down + (lean(down) * size.height) / 2;
-  return {
-    left: x - size.width / 2,
-    top: y - size.height / 2,
-    right: x + size.width / 2,
-    bottom: y + size.height / 2,
-  };
+  box.left = x - size.width / 2;
+  box.top = y - size.height / 2;
+  box.right = x + size.width / 2;
+  box.bottom = y + size.height / 2;
 }
 
 function isInside(box: Box, page: Box): boolean {

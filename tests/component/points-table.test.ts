@@ -162,6 +162,18 @@ describe('the table of points', () => {
     expect(text(/above the line/).elements()).toHaveLength(0);
   });
 
+  it('says nothing of a point on the move until it rests', async () => {
+    const table = await placeTable();
+    table.moving = true;
+    table.points = [POINTS[0]!, { flow: 0.25, pressure: 30000 }, POINTS[2]!];
+    await drawn();
+    expect(pressure(2).element()).toHaveProperty('value', '30000');
+    expect(text(/^Point 2:/).elements()).toHaveLength(0);
+    table.moving = false;
+    await drawn();
+    expect(text(/^Point 2:/).elements()).toHaveLength(1);
+  });
+
   it('shows points that come from elsewhere, such as after an undo', async () => {
     const table = await placeTable();
     await type(flow(2), '1000');

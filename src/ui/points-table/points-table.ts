@@ -67,7 +67,11 @@ export class PointsTable extends LitElement {
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
-    if (!changed.has('points') && this.hasUpdated) return;
+    if (changed.has('points') || !this.hasUpdated) this.#takeOver();
+    if (!this.moving || !this.#judged) this.#judged = judgeRows(this.rows, this.units, this.fit);
+  }
+
+  #takeOver(): void {
     if (this.#sent !== undefined && isSame(this.#sent, this.points)) return;
     this.#sent = undefined;
     const { length } = this.points;
@@ -81,7 +85,7 @@ export class PointsTable extends LitElement {
   }
 
   protected override render(): TemplateResult {
-    if (!this.moving || !this.#judged) this.#judged = judgeRows(this.rows, this.units, this.fit);
+    if (!this.#judged) return html`${nothing}`;
     const { problems, doubts, problem, halfFilled } = this.#judged;
     const isUntouched = this.rows.every(({ flow, pressure }) => (flow ?? pressure) === undefined);
     return html`<table @paste=${(event: ClipboardEvent) => this.#onPaste(event)}>
