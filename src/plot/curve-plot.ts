@@ -46,6 +46,8 @@ export interface CurveGap {
   readonly difference: number;
   readonly entered: Place;
   readonly available: Place;
+  /** Where its number begins or ends, on the line that it is written on. */
+  readonly number: Place & { readonly anchor: 'start' | 'end' };
 }
 
 /** Ready to be drawn [px]. */
@@ -72,7 +74,11 @@ const SAME = 1.5;
 const LABEL_AT = 0.05;
 const LABEL_ROOM = 14;
 /** About as wide as the longer of them [px]. */
-const LABEL_WIDTH = 110;
+const LABEL_WIDTH = 126;
+/** The number of the gap: how wide, over and under the line it is written on, and from the gap [px]. */
+const NUMBER = { width: 96, over: 12, under: 5, aside: 8 };
+/** How far down the gap its number stands: the lower line comes up beside its middle [-]. */
+const NUMBER_AT = 0.3;
 
 /**
  * Rules the axes, with room to move points outward.
@@ -219,10 +225,38 @@ function gapAt(
 ): CurveGap {
   const before = valueAt(entered, flow);
   const after = availableSuction(available, flow);
-  return {
-    flow,
-    difference: before - after,
+  const ends = {
     entered: { x: frame.x(flow), y: frame.y(before) },
     available: { x: frame.x(flow), y: frame.y(after) },
   };
+  const { left, right } = frame.inner;
+  const lowerLineAt = (x: number) => {
+    const there = (frame.flowEnd * (x - left)) / (right - left);
+    return frame.y(Math.min(valueAt(entered, there), availableSuction(available, there)));
+  };
+  return {
+    flow,
+    difference: before - after,
+    ...ends,
+    number: numberAt(ends, frame, lowerLineAt),
+  };
+}
+
+/** Left of the gap, where lines are flat, if there is room between them; else above its upper end. */
+function numberAt(
+  { entered, available }: Pick<CurveGap, 'entered' | 'available'>,
+  { inner }: PlotFrame,
+  lowerLineAt: (x: number) => number,
+): CurveGap['number'] {
+  const { width, over, under, aside } = NUMBER;
+  const [top, bottom] = [Math.min(entered.y, available.y), Math.max(entered.y, available.y)];
+  const beside = top + NUMBER_AT * (bottom - top) + under;
+  const [before, after] = [entered.x - aside, entered.x + aside];
+  if (before - width < inner.left) return { x: after, y: beside, anchor: 'start' };
+  const lowest = lowerLineAt(before - width) - under;
+  if (lowest >= top + over) return { x: before, y: Math.min(beside, lowest), anchor: 'end' };
+  const above = top - over;
+  return after + width > inner.right
+    ? { x: inner.right, y: above, anchor: 'end' }
+    : { x: after, y: above, anchor: 'start' };
 }

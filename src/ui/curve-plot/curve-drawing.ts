@@ -6,11 +6,6 @@ import type { CurvePlotParts, CurveRule } from '../../plot/curve-plot.ts';
 import { formatQuantity } from '../../units/format.ts';
 import type { UnitSystem } from '../../units/quantity.ts';
 
-/** How far down the gap its number stands: the lower line comes up beside its middle [-]. */
-const GAP_TEXT = 0.3;
-/** Room that the gap's number takes [px]. */
-const LEAST_ROOM = 100;
-
 /** The box that lines are clipped to. */
 export function frameBox({ frame }: CurveRule): SVGTemplateResult {
   const { left, right, top, bottom } = frame.inner;
@@ -66,21 +61,14 @@ export function markAt(
 }
 
 /** How far apart the two lines are at the operating point, and that point. */
-export function gapAt(
-  { gap, point }: CurvePlotParts,
-  { frame }: CurveRule,
-  units: UnitSystem,
-): SVGTemplateResult {
+export function gapAt({ gap, point }: CurvePlotParts, units: UnitSystem): SVGTemplateResult {
   const mark = point && svg`<circle class="point" cx=${point.x} cy=${point.y} r="6" />`;
   if (!gap) return svg`${mark ?? nothing}`;
-  const { entered, available } = gap;
+  const { entered, available, number } = gap;
   const sign = gap.difference >= 0 ? '−' : '+';
   const size = formatQuantity('pressure', units, Math.abs(gap.difference)).text;
-  // Left of the gap the lines are flat and leave room between them.
-  const hasRoom = entered.x - frame.inner.left > LEAST_ROOM;
-  const [x, anchor] = hasRoom ? [entered.x - 8, 'end'] : [entered.x + 8, 'start'];
   return svg`<path class="gap" d="M${entered.x},${entered.y}V${available.y}" />
       ${mark ?? nothing}
-      <text class="gap-text over-grid" text-anchor=${anchor} x=${x} y=${entered.y + GAP_TEXT * (available.y - entered.y) + 4}
+      <text class="gap-text over-grid" text-anchor=${number.anchor} x=${number.x} y=${number.y}
         >${sign}${size}</text>`;
 }

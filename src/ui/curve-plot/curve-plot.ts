@@ -17,12 +17,12 @@ import type { CurvePoint } from '../../curve/curve-data.ts';
 import { formatQuantity } from '../../units/format.ts';
 import { toDisplay, type UnitSystem } from '../../units/quantity.ts';
 import { lastDigit } from '../../units/rounding.ts';
-import { AS_IT_CAN, Turns } from '../turns.ts';
 import { movedBy } from '../moved-by.ts';
 import '../plot-figure/plot-reader.ts';
 import { SizeController } from '../size-controller.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { ruledPlotStyles } from '../styles/ruled-plot.styles.ts';
+import { AS_IT_CAN, Turns } from '../turns.ts';
 import { axesAt, frameBox, gapAt, labelsAt, linesAt, markAt } from './curve-drawing.ts';
 import { curvePlotStyles } from './curve-plot.styles.ts';
 import { PointMoveEvent } from './point-move-event.ts';
@@ -104,7 +104,7 @@ export class CurvePlot extends LitElement {
         <clipPath id="frame">${frameBox(rule)}</clipPath>
         ${guard([rule, this.pressure], () => axesAt(rule, this.pressure))}
         <g clip-path="url(#frame)">${linesAt(parts)}</g>
-        ${labelsAt(parts)} ${gapAt(parts, rule, this.units)}
+        ${labelsAt(parts)} ${gapAt(parts, this.units)}
         ${parts.marks.map((mark, i) => markAt(mark, this.hold?.index === i))}
       </svg>
       <dc-plot-reader

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { collectorCurve } from '../../../src/curve/collector-curve.ts';
+import { availableSuction, collectorCurve } from '../../../src/curve/collector-curve.ts';
 import { enteredSpline } from '../../../src/curve/entered-spline.ts';
 import type { Basis } from '../../../src/curve/curve-data.ts';
+import { valueAt } from '../../../src/math/hermite.ts';
 import { curvePlot, curveRule, movedPoint } from '../../../src/plot/curve-plot.ts';
 import { curveReading, curveTable } from '../../../src/plot/curve-reading.ts';
 
@@ -50,6 +51,31 @@ describe('the plot of an entered curve', () => {
     // ½·1.2·(0.25 / (π/4·0.15²))² = 120.08 Pa, by hand.
     expect(gap!.difference).toBeCloseTo(120.08, 2);
     expect(labels!.entered.y).toBeLessThan(labels!.available.y);
+  });
+
+  it('writes the number of the gap where no line goes through it, at any width', () => {
+    const tap = plotted({ kind: 'tap', diameter: 0.1 });
+    for (let width = 280; width <= 900; width += 20) {
+      const rule = curveRule(tap, 'metric', { width, height: 260 });
+      const { frame } = rule;
+      const { number, entered } = curvePlot(tap, rule).gap!;
+      const [from, to] =
+        number.anchor === 'end' ? [number.x - 90, number.x] : [number.x, number.x + 90];
+      expect(from).toBeGreaterThanOrEqual(frame.inner.left);
+      expect(to).toBeLessThanOrEqual(frame.inner.right);
+      for (let x = from; x <= to; x += 5) {
+        const flow =
+          (frame.flowEnd * (x - frame.inner.left)) / (frame.inner.right - frame.inner.left);
+        const lines = [valueAt(tap.entered, flow), availableSuction(tap.available, flow)];
+        for (const y of lines.map((pressure) => frame.y(pressure))) {
+          const isClear = y > number.y + 3 || y < number.y - 9;
+          expect(
+            isClear,
+            `${width} px wide, a line at ${x}, ${y}; number at ${number.y}, gap at ${entered.x}`,
+          ).toBe(true);
+        }
+      }
+    }
   });
 
   it('keeps a moved point between its neighbours, in the plot and on a number that is shown', () => {
