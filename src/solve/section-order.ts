@@ -5,8 +5,8 @@ import type { Network } from './network.ts';
 /**
  * From the order of the input to the network's.
  * @param network - the network
- * @param values - one for each section of the input, shape (sections)
- * @returns the same values, shape (sections)
+ * @param values - one for each section of the input, in any unit [SI], shape (sections)
+ * @returns the same values [SI], shape (sections)
  */
 export function inNetworkOrder({ count, order }: Network, values: Float64Array): Float64Array {
   const ordered = new Float64Array(count);
@@ -17,8 +17,8 @@ export function inNetworkOrder({ count, order }: Network, values: Float64Array):
 /**
  * From the network's order to that of the input.
  * @param network - the network
- * @param values - one for each place, shape (sections)
- * @returns the same values, shape (sections)
+ * @param values - one for each place, in any unit [SI], shape (sections)
+ * @returns the same values [SI], shape (sections)
  */
 export function inInputOrder({ count, order }: Network, values: Float64Array): Float64Array {
   const ordered = new Float64Array(count);
