@@ -66,7 +66,7 @@ export class CurvePlot extends LitElement {
   @state() private hold: Hold | undefined;
 
   readonly #size = new SizeController(this);
-  /** While a point is moved; what is known of the curve is always the latest. */
+  /** While a point is dragged; what is known of the curve is always the latest, and keys are answered at once. */
   readonly #turns = new Turns(AS_IT_CAN, () => this.requestUpdate());
   #rule: CurveRule | undefined;
   #ruledFor: readonly unknown[] = [];
@@ -83,7 +83,8 @@ export class CurvePlot extends LitElement {
   }
 
   protected override shouldUpdate(changed: PropertyValues<this>): boolean {
-    const isOnlyMoved = changed.size === 1 && changed.has('curve') && this.hold?.moved === true;
+    const isDragged = this.hold?.pointer !== undefined && this.hold.moved;
+    const isOnlyMoved = isDragged && changed.size === 1 && changed.has('curve');
     return !isOnlyMoved || this.#turns.isTurn();
   }
 
