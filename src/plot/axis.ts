@@ -37,10 +37,12 @@ const MOST_KEPT = 32;
 export function axis(quantity: Quantity, system: UnitSystem, end: number, wanted: number): Axis {
   if (!(end > 0)) throw new RangeError(`an axis must reach above 0, not ${end}`);
   const key = [quantity, system, end, wanted].join();
-  const kept = ruled.get(key) ?? newAxis(quantity, system, end, wanted);
+  const kept = ruled.get(key);
+  if (kept) return kept;
   if (ruled.size >= MOST_KEPT) ruled.clear();
-  ruled.set(key, kept);
-  return kept;
+  const anew = newAxis(quantity, system, end, wanted);
+  ruled.set(key, anew);
+  return anew;
 }
 
 function newAxis(quantity: Quantity, system: UnitSystem, end: number, wanted: number): Axis {
