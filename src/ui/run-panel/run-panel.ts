@@ -42,9 +42,10 @@ export class RunPanel extends LitElement {
     `,
   ];
 
-  readonly #session = new SessionController(this, runReader(), { turn: 0 });
-  readonly #second = new SessionController(this, runReader(), { turn: 3 });
-  readonly #third = new SessionController(this, runReader(), { turn: 5 });
+  readonly #read = runReader();
+  readonly #session = new SessionController(this, this.#read, { turn: 0 });
+  readonly #second = new SessionController(this, this.#read, { turn: 3 });
+  readonly #third = new SessionController(this, this.#read, { turn: 5 });
 
   protected override render(): TemplateResult {
     const view = this.#session.value;
