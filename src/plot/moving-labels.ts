@@ -1,7 +1,7 @@
 // Places of the labels of the operating-point plot: found anew, or carried along with what they name.
 
 import type { Knot } from './bezier-path.ts';
-import type { Box, Place, PlotFrame } from './frame.ts';
+import { type Box, boxAround, type Place, type PlotFrame } from './frame.ts';
 import { type Obstacles, type Stroke, strokesAlong, strokeStart } from './obstacles.ts';
 import { boxAt, type LabelSize, type LabelSpot, placeAnywhere, placeLabel } from './place-label.ts';
 import { type LineSpot, placeLineLabel } from './place-line-label.ts';
@@ -105,8 +105,8 @@ export function placedLabels(
     ...ruled.collector.aside,
     ...others,
     ...trail,
-  ].map((mark) => around(mark, MARK_ROOM));
-  if (point) boxes.push(around(point, POINT_ROOM));
+  ].map((mark) => boxAround(mark, MARK_ROOM));
+  if (point) boxes.push(boxAround(point, POINT_ROOM));
   const obstacles: Obstacles = {
     strokes: [...ruled.collector.strokes.all, ...systemStrokes],
     boxes,
@@ -159,8 +159,4 @@ function moved({ left, top, right, bottom }: Box, x: number, y: number): Box {
 
 function sizeOf({ left, top, right, bottom }: Box): LabelSize {
   return { width: right - left, height: bottom - top };
-}
-
-function around({ x, y }: Place, room: number): Box {
-  return { left: x - room, top: y - room, right: x + room, bottom: y + room };
 }
