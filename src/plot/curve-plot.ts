@@ -10,8 +10,10 @@ import { type HermiteSpline, slopeAt, valueAt } from '../math/hermite.ts';
 import type { UnitSystem } from '../units/quantity.ts';
 import { type Axis, axis } from './axis.ts';
 import { bezierPath, type Knot } from './bezier-path.ts';
-import { type Place, type PlotFrame, plotFrame } from './frame.ts';
+import { type Box, boxAround, type Place, type PlotFrame, plotFrame } from './frame.ts';
 import type { FlowPoint } from './moving-plot.ts';
+import { type Obstacles, strokesAlong } from './obstacles.ts';
+import { type LabelSize, type LabelSpot, placeAnywhere, placeLabel } from './place-label.ts';
 import type { PlotSize } from './ruled-plot.ts';
 
 /** What is plotted. */
@@ -46,8 +48,18 @@ export interface CurveGap {
   readonly difference: number;
   readonly entered: Place;
   readonly available: Place;
-  /** Where its number begins or ends, on the line that it is written on. */
-  readonly number: Place & { readonly anchor: 'start' | 'end' };
+  /** Where its number stands. */
+  readonly number: Box | undefined;
+  /** That place as seen from the gap; kept, it saves the number from hopping about. */
+  readonly spot: LabelSpot | undefined;
+}
+
+/** How the gap's number is written. */
+export interface GapNumber {
+  /** How large it comes out for a difference [Pa]. */
+  readonly size: (difference: number) => LabelSize;
+  /** Where it stood before. */
+  readonly last?: LabelSpot | undefined;
 }
 
 /** Ready to be drawn [px]. */
@@ -75,10 +87,13 @@ const LABEL_AT = 0.05;
 const LABEL_ROOM = 14;
 /** About as wide as the longer of them [px]. */
 const LABEL_WIDTH = 126;
-/** The number of the gap: how wide, over and under the line it is written on, and from the gap [px]. */
-const NUMBER = { width: 96, over: 12, under: 5, aside: 8 };
-/** How far down the gap its number stands: the lower line comes up beside its middle [-]. */
-const NUMBER_AT = 0.3;
+const LABEL_HEIGHT = 16;
+/** How far from the gap's middle its number may stand, nearest first [px]. */
+const NUMBER_DISTANCES = [8, 16, 24, 36, 50, 66];
+/** The lines are nearly straight between their knots, and are drawn often [strokes a piece]. */
+const LINE_STROKES = 4;
+/** Half the side of the square that a mark keeps free [px]. */
+const MARK_ROOM = 6;
 
 /**
  * Rules the axes, with room to move points outward.
@@ -116,9 +131,14 @@ export function curveRule(curve: EnteredCurve, units: UnitSystem, size: PlotSize
  *
  * @param curve - what is plotted
  * @param rule - frame and axes
+ * @param number - of the gap
  * @returns paths and marks [px]; lines may leave the frame and are to be clipped
  */
-export function curvePlot(curve: EnteredCurve, { frame }: CurveRule): CurvePlotParts {
+export function curvePlot(
+  curve: EnteredCurve,
+  { frame }: CurveRule,
+  number: GapNumber,
+): CurvePlotParts {
   const { entered, available, point } = curve;
   const knots = Array.from(entered.x, (flow) => enteredKnot(entered, flow));
   const first = knots[0]!;
@@ -127,18 +147,29 @@ export function curvePlot(curve: EnteredCurve, { frame }: CurveRule): CurvePlotP
   if (first.flow > 0) unknown.push([enteredKnot(entered, 0), first]);
   if (last.flow < frame.flowEnd) unknown.push([last, enteredKnot(entered, frame.flowEnd)]);
   const differs = available !== undefined && isOther(entered, available, frame);
+  const marks = curve.points.map(({ flow, pressure, aside }) => ({
+    x: frame.x(flow),
+    y: frame.y(pressure),
+    isAside: aside === true,
+  }));
+  const given = differs ? availableKnots(available, frame) : [];
+  const labels = differs ? labelsAt(entered, available, frame) : undefined;
+  const gap = differs && point ? gapAt(entered, available, point.flow, frame) : undefined;
+  const obstacles = () => ({
+    strokes: [knots, ...unknown, given].flatMap((line) => strokesAlong(line, frame, LINE_STROKES)),
+    boxes: [
+      ...[...marks, ...(gap ? [gap.available] : [])].map((mark) => boxAround(mark, MARK_ROOM)),
+      ...(labels ? [labelBox(labels.entered), labelBox(labels.available)] : []),
+    ],
+  });
   return {
-    marks: curve.points.map(({ flow, pressure, aside }) => ({
-      x: frame.x(flow),
-      y: frame.y(pressure),
-      isAside: aside === true,
-    })),
+    marks,
     entered: bezierPath(knots, frame),
     unknown: unknown.map((stretch) => bezierPath(stretch, frame)),
-    available: differs ? bezierPath(availableKnots(available, frame), frame) : '',
+    available: differs ? bezierPath(given, frame) : '',
     point: point && { x: frame.x(point.flow), y: frame.y(point.suction) },
-    gap: differs && point ? gapAt(entered, available, point.flow, frame) : undefined,
-    labels: differs ? labelsAt(entered, available, frame) : undefined,
+    gap: gap && { ...gap, ...numberAt(gap, number, frame, obstacles()) },
+    labels,
   };
 }
 
@@ -222,41 +253,41 @@ function gapAt(
   available: CollectorCurve,
   flow: number,
   frame: PlotFrame,
-): CurveGap {
+): Omit<CurveGap, 'number' | 'spot'> {
   const before = valueAt(entered, flow);
   const after = availableSuction(available, flow);
-  const ends = {
-    entered: { x: frame.x(flow), y: frame.y(before) },
-    available: { x: frame.x(flow), y: frame.y(after) },
-  };
-  const { left, right } = frame.inner;
-  const lowerLineAt = (x: number) => {
-    const there = (frame.flowEnd * (x - left)) / (right - left);
-    return frame.y(Math.min(valueAt(entered, there), availableSuction(available, there)));
-  };
   return {
     flow,
     difference: before - after,
-    ...ends,
-    number: numberAt(ends, frame, lowerLineAt),
+    entered: { x: frame.x(flow), y: frame.y(before) },
+    available: { x: frame.x(flow), y: frame.y(after) },
   };
 }
 
-/** Left of the gap, where lines are flat, if there is room between them; else above its upper end. */
+/** Beside the gap where nothing is in the way, or else anywhere. */
 function numberAt(
-  { entered, available }: Pick<CurveGap, 'entered' | 'available'>,
+  { difference, entered, available }: Omit<CurveGap, 'number' | 'spot'>,
+  { size, last }: GapNumber,
   { inner }: PlotFrame,
-  lowerLineAt: (x: number) => number,
-): CurveGap['number'] {
-  const { width, over, under, aside } = NUMBER;
-  const [top, bottom] = [Math.min(entered.y, available.y), Math.max(entered.y, available.y)];
-  const beside = top + NUMBER_AT * (bottom - top) + under;
-  const [before, after] = [entered.x - aside, entered.x + aside];
-  if (before - width < inner.left) return { x: after, y: beside, anchor: 'start' };
-  const lowest = lowerLineAt(before - width) - under;
-  if (lowest >= top + over) return { x: before, y: Math.min(beside, lowest), anchor: 'end' };
-  const above = top - over;
-  return after + width > inner.right
-    ? { x: inner.right, y: above, anchor: 'end' }
-    : { x: after, y: above, anchor: 'start' };
+  lines: Obstacles,
+): Pick<CurveGap, 'number' | 'spot'> {
+  const obstacles = { ...lines, strokes: [...lines.strokes, { from: entered, to: available }] };
+  const middle = { x: entered.x, y: (entered.y + available.y) / 2 };
+  const room = size(difference);
+  const search = { last, distances: NUMBER_DISTANCES };
+  const beside = placeLabel(middle, room, inner, obstacles, search);
+  return {
+    number: beside?.box ?? placeAnywhere(middle, room, inner, obstacles),
+    spot: beside?.spot,
+  };
+}
+
+/** The room of a line's label, which begins at a place. */
+function labelBox({ x, y }: Place): Box {
+  return {
+    left: x,
+    right: x + LABEL_WIDTH,
+    top: y - LABEL_HEIGHT / 2,
+    bottom: y + LABEL_HEIGHT / 2,
+  };
 }

@@ -3,8 +3,15 @@
 
 import { nothing, svg, type SVGTemplateResult } from 'lit';
 import type { CurvePlotParts, CurveRule } from '../../plot/curve-plot.ts';
+import type { LabelSize } from '../../plot/place-label.ts';
 import { formatQuantity } from '../../units/format.ts';
 import type { UnitSystem } from '../../units/quantity.ts';
+import { BOLD, textSize } from '../operating-plot/text-size.ts';
+
+/** Font size of the gap's number [px]. */
+const NUMBER_SIZE = 13;
+/** From the line that it is written on to the bottom of its room [px]. */
+const DESCENT = 4;
 
 /** The box that lines are clipped to. */
 export function frameBox({ frame }: CurveRule): SVGTemplateResult {
@@ -64,11 +71,24 @@ export function markAt(
 export function gapAt({ gap, point }: CurvePlotParts, units: UnitSystem): SVGTemplateResult {
   const mark = point && svg`<circle class="point" cx=${point.x} cy=${point.y} r="6" />`;
   if (!gap) return svg`${mark ?? nothing}`;
-  const { entered, available, number } = gap;
-  const sign = gap.difference >= 0 ? '−' : '+';
-  const size = formatQuantity('pressure', units, Math.abs(gap.difference)).text;
+  const { entered, available, number, difference } = gap;
   return svg`<path class="gap" d="M${entered.x},${entered.y}V${available.y}" />
       ${mark ?? nothing}
-      <text class="gap-text over-grid" text-anchor=${number.anchor} x=${number.x} y=${number.y}
-        >${sign}${size}</text>`;
+      ${
+        number
+          ? svg`<text class="gap-text over-grid" x=${number.left} y=${number.bottom - DESCENT}
+              >${gapText(difference, units)}</text>`
+          : nothing
+      }`;
+}
+
+/** How large the gap's number comes out [px]. */
+export function gapSize(difference: number, units: UnitSystem): LabelSize {
+  const { width, height } = textSize(gapText(difference, units), NUMBER_SIZE);
+  return { width: BOLD * width, height };
+}
+
+function gapText(difference: number, units: UnitSystem): string {
+  const size = formatQuantity('pressure', units, Math.abs(difference)).text;
+  return `${difference >= 0 ? '−' : '+'}${size}`;
 }

@@ -7,6 +7,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { guard } from 'lit/directives/guard.js';
 import {
   curvePlot,
+  type CurvePlotParts,
   type CurveRule,
   curveRule,
   type EnteredCurve,
@@ -23,7 +24,7 @@ import { SizeController } from '../size-controller.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { ruledPlotStyles } from '../styles/ruled-plot.styles.ts';
 import { AS_IT_CAN, Turns } from '../turns.ts';
-import { axesAt, frameBox, gapAt, labelsAt, linesAt, markAt } from './curve-drawing.ts';
+import { axesAt, frameBox, gapAt, gapSize, labelsAt, linesAt, markAt } from './curve-drawing.ts';
 import { curvePlotStyles } from './curve-plot.styles.ts';
 import { PointMoveEvent } from './point-move-event.ts';
 import { COARSE, KEY_STEPS, pointSteps } from './point-steps.ts';
@@ -69,6 +70,7 @@ export class CurvePlot extends LitElement {
   /** While a point is dragged; what is known of the curve is always the latest, and keys are answered at once. */
   readonly #turns = new Turns(AS_IT_CAN, () => this.requestUpdate());
   #rule: CurveRule | undefined;
+  #parts: CurvePlotParts | undefined;
   #ruledFor: readonly unknown[] = [];
   #runs = 0;
 
@@ -88,12 +90,25 @@ export class CurvePlot extends LitElement {
     return !isOnlyMoved || this.#turns.isTurn();
   }
 
+  protected override willUpdate(): void {
+    const { curve, units } = this;
+    const { width, height } = this.#size;
+    const hasRoom = width >= LEAST_SIZE && height >= LEAST_SIZE;
+    this.#parts =
+      curve && hasRoom
+        ? curvePlot(curve, this.#ruleFor(curve), {
+            size: (difference) => gapSize(difference, units),
+            last: this.#parts?.gap?.spot,
+          })
+        : undefined;
+  }
+
   protected override render(): TemplateResult {
     const { curve } = this;
     const { width, height, scale } = this.#size;
-    if (!curve || width < LEAST_SIZE || height < LEAST_SIZE) return html`${nothing}`;
-    const rule = this.#ruleFor(curve);
-    const parts = curvePlot(curve, rule);
+    const rule = this.#rule;
+    const parts = this.#parts;
+    if (!curve || !rule || !parts) return html`${nothing}`;
     return html`<svg
         class="plot"
         role="img"

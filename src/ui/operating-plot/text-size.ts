@@ -20,6 +20,8 @@ const WIDTH_OF: ReadonlyMap<string, number> = new Map(
   ),
 );
 const USUAL_WIDTH = 0.64;
+/** How much wider bold letters are [-]. */
+export const BOLD = 1.12;
 const HEIGHT_OVER_SIZE = 1.2;
 
 /**

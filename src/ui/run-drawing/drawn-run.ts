@@ -7,7 +7,7 @@ import { arrowsBeside } from '../../plot/run-arrows.ts';
 import type { SectionLabels } from '../../plot/run-labels.ts';
 import { type RunLayout, runLayout } from '../../plot/run-layout.ts';
 import type { SectionView } from '../../state/run-view.ts';
-import { textSize } from '../operating-plot/text-size.ts';
+import { BOLD, textSize } from '../operating-plot/text-size.ts';
 import { sameView } from '../same-view.ts';
 import { NAME_INDENT, NAME_SIZE, wordPlaces } from './run-words.ts';
 
@@ -41,8 +41,6 @@ const COLLECTOR_ROOM = 36;
 const NAMES_PART = 0.43;
 /** What of a section its place and words follow from. */
 const SHAPE = ['id', 'name', 'into', 'straight', 'diameter', 'size', 'length'] as const;
-/** A name in bold is so much wider than text is taken to be [-]. */
-const BOLD = 1.12;
 
 /** Keeps the last drawing. */
 export class RunDraughtsman {

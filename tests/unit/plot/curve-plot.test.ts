@@ -4,6 +4,7 @@ import { enteredSpline } from '../../../src/curve/entered-spline.ts';
 import type { Basis } from '../../../src/curve/curve-data.ts';
 import { valueAt } from '../../../src/math/hermite.ts';
 import { curvePlot, curveRule, movedPoint } from '../../../src/plot/curve-plot.ts';
+import type { Place } from '../../../src/plot/frame.ts';
 import { curveReading, curveTable } from '../../../src/plot/curve-reading.ts';
 
 const POINTS = [
@@ -14,6 +15,12 @@ const POINTS = [
 ] as const;
 const AIR = { density: 1.2, viscosity: 1.81e-5, pressure: 101_325 };
 const SIZE = { width: 400, height: 300 };
+const NUMBER = { size: () => ({ width: 90, height: 16 }) };
+
+/** Each curve at each width with each flow. */
+function every<A, B, C>(a: readonly A[], b: readonly B[], c: readonly C[]): [A, B, C][] {
+  return a.flatMap((x) => b.flatMap((y) => c.map((z): [A, B, C] => [x, y, z])));
+}
 
 function plotted(basis: Basis) {
   const data = {
@@ -34,7 +41,7 @@ function plotted(basis: Basis) {
 describe('the plot of an entered curve', () => {
   it('marks every point, those set aside as such, and draws the rest as unknown', () => {
     const curve = plotted({ kind: 'total' });
-    const parts = curvePlot(curve, curveRule(curve, 'metric', SIZE));
+    const parts = curvePlot(curve, curveRule(curve, 'metric', SIZE), NUMBER);
     expect(parts.marks.map(({ isAside }) => isAside)).toEqual([false, false, true, false]);
     expect(parts.unknown).toHaveLength(2);
     const { frame } = curveRule(curve, 'metric', SIZE);
@@ -44,38 +51,56 @@ describe('the plot of an entered curve', () => {
 
   it('draws one line where nothing is taken off, and else two with the gap between', () => {
     const total = plotted({ kind: 'total' });
-    expect(curvePlot(total, curveRule(total, 'metric', SIZE))).toMatchObject({ available: '' });
+    expect(curvePlot(total, curveRule(total, 'metric', SIZE), NUMBER)).toMatchObject({
+      available: '',
+    });
     const tap = plotted({ kind: 'tap', diameter: 0.15 });
-    const { available, gap, labels } = curvePlot(tap, curveRule(tap, 'metric', SIZE));
+    const { available, gap, labels } = curvePlot(tap, curveRule(tap, 'metric', SIZE), NUMBER);
     expect(available).toMatch(/^M/);
     // ½·1.2·(0.25 / (π/4·0.15²))² = 120.08 Pa, by hand.
     expect(gap!.difference).toBeCloseTo(120.08, 2);
     expect(labels!.entered.y).toBeLessThan(labels!.available.y);
   });
 
-  it('writes the number of the gap where no line goes through it, at any width', () => {
-    const tap = plotted({ kind: 'tap', diameter: 0.1 });
-    for (let width = 280; width <= 900; width += 20) {
-      const rule = curveRule(tap, 'metric', { width, height: 260 });
+  it('writes the number of the gap where no line and no mark goes through it', () => {
+    const curves = [0.08, 0.1, 0.12, 0.15, 0.2].map((diameter) =>
+      plotted({ kind: 'tap', diameter }),
+    );
+    let written = 0;
+    for (const [curve, width, flow] of every(
+      curves,
+      [280, 330, 400, 520, 680, 900],
+      [0.06, 0.12, 0.18, 0.25, 0.32, 0.39],
+    )) {
+      const suction = availableSuction(curve.available, flow);
+      const rule = curveRule(curve, 'metric', { width, height: 260 });
       const { frame } = rule;
-      const { number, entered } = curvePlot(tap, rule).gap!;
-      const [from, to] =
-        number.anchor === 'end' ? [number.x - 90, number.x] : [number.x, number.x + 90];
-      expect(from).toBeGreaterThanOrEqual(frame.inner.left);
-      expect(to).toBeLessThanOrEqual(frame.inner.right);
-      for (let x = from; x <= to; x += 5) {
-        const flow =
+      const { marks, gap } = curvePlot({ ...curve, point: { flow, suction } }, rule, NUMBER);
+      const { number } = gap!;
+      if (!number) continue;
+      written += 1;
+      expect(number.left).toBeGreaterThanOrEqual(frame.inner.left);
+      expect(number.right).toBeLessThanOrEqual(frame.inner.right);
+      const isIn = ({ x, y }: Place) =>
+        x > number.left && x < number.right && y > number.top && y < number.bottom;
+      for (let x = number.left; x <= number.right; x += 2) {
+        const there =
           (frame.flowEnd * (x - frame.inner.left)) / (frame.inner.right - frame.inner.left);
-        const lines = [valueAt(tap.entered, flow), availableSuction(tap.available, flow)];
-        for (const y of lines.map((pressure) => frame.y(pressure))) {
-          const isClear = y > number.y + 3 || y < number.y - 9;
-          expect(
-            isClear,
-            `${width} px wide, a line at ${x}, ${y}; number at ${number.y}, gap at ${entered.x}`,
-          ).toBe(true);
-        }
+        const lines = [valueAt(curve.entered, there), availableSuction(curve.available, there)];
+        expect(lines.some((pressure) => isIn({ x, y: frame.y(pressure) }))).toBe(false);
       }
+      expect(marks.some(isIn)).toBe(false);
     }
+    expect(written).toBe(5 * 6 * 6);
+  });
+
+  it('keeps the number of the gap where it stood, as long as that is free', () => {
+    const curve = plotted({ kind: 'tap', diameter: 0.1 });
+    const rule = curveRule(curve, 'metric', SIZE);
+    const { spot } = curvePlot(curve, rule, NUMBER).gap!;
+    const moved = { ...curve, point: { flow: 0.251, suction: 990 } };
+    const { gap } = curvePlot(moved, rule, { ...NUMBER, last: spot });
+    expect(gap!.spot).toBe(spot);
   });
 
   it('keeps a moved point between its neighbours, in the plot and on a number that is shown', () => {
