@@ -1,11 +1,12 @@
 // The points of a curve moved in its plot, by the keys, by a pointer and by a finger.
-import { describe, it } from 'vitest';
+import { afterEach, beforeEach, describe, it } from 'vitest';
 import { userEvent } from 'vitest/browser';
 import { enteredSpline } from '../../src/curve/entered-spline.ts';
 import { exampleCurves } from '../../src/shop/example-curves.ts';
 import type { CurvePlot } from '../../src/ui/curve-plot/curve-plot.ts';
 import '../../src/ui/curve-plot/curve-plot.ts';
 import { drawn, expect, expectAccessible, heard, html, picture, place, slider } from './harness.ts';
+import { makeChangesTake } from './slow-processor.ts';
 
 const POINTS = [
   { flow: 0, pressure: 2000 },
@@ -145,5 +146,39 @@ describe('the plot of a curve in larger text', () => {
     } finally {
       document.documentElement.style.fontSize = '';
     }
+  });
+});
+
+describe('the plot of a curve on a slow processor', () => {
+  beforeEach(() => makeChangesTake(2));
+  afterEach(() => makeChangesTake(0));
+  const pressure = () => Number(mark().getAttribute('aria-valuenow'));
+  const mark = () => slider('Point 2 of the curve').element();
+
+  it('answers every key at once', async () => {
+    await placePlot();
+    (mark() as HTMLElement).focus();
+    const read = [pressure()];
+    for (let press = 0; press < 3; press++) {
+      await userEvent.keyboard('{ArrowDown}');
+      await drawn();
+      read.push(pressure());
+    }
+    expect(new Set(read).size).toBe(4);
+  });
+
+  it('skips changes of a drag, but not the last one', async () => {
+    const { moves } = await placePlot();
+    const { send, end } = drag(mark(), [], 'mouse');
+    let drawings = 0;
+    for (let down = 10; down <= 60; down += 10) {
+      const before = pressure();
+      send('pointermove', 0, down);
+      await drawn();
+      if (pressure() !== before) drawings += 1;
+    }
+    expect(drawings).toBeLessThan(6);
+    await expect.poll(pressure).toBe(Math.round(moves.at(-1)!.point.pressure * 1000) / 1000);
+    end();
   });
 });

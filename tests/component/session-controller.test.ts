@@ -1,11 +1,11 @@
 // How often panels are drawn while one change follows another, and that the last change is never missed.
 import { html, LitElement } from 'lit';
-import { describe, it } from 'vitest';
+import { afterEach, describe, it } from 'vitest';
 import { Session } from '../../src/state/session.ts';
-import { effort } from '../../src/ui/effort.ts';
 import { type Promptness, SessionController } from '../../src/ui/session-controller.ts';
 import { demoShop } from '../unit/state/demo-shop.ts';
 import { expect } from './harness.ts';
+import { makeChangesTake } from './slow-processor.ts';
 import { placeUnder } from './with-session.ts';
 
 const STEPS = 24;
@@ -157,17 +157,9 @@ describe.each(Object.entries(CHANGES))('a panel beside %s', (_, change) => {
 
 describe('a panel that is drawn as it can', () => {
   const { 'a gate that is dragged': drag } = CHANGES;
-  const makeChangesTake = (time: number) => {
-    for (let i = 0; i < 100; i++) {
-      effort.measure(() => {
-        const end = performance.now() + time;
-        while (performance.now() < end);
-      });
-    }
-  };
+  afterEach(() => makeChangesTake(0));
 
   it('is drawn at every change where there is time for it', async () => {
-    makeChangesTake(0);
     const { reads } = await after(drag, 'able-panel');
     expect(reads).toBe(STEPS);
   });
@@ -178,6 +170,5 @@ describe('a panel that is drawn as it can', () => {
     expect(reads).toBeGreaterThanOrEqual(STEPS / 2);
     expect(reads).toBeLessThanOrEqual(STEPS / 2 + 2 * late);
     await expect.poll(() => said(panel)).toBe(now(session));
-    makeChangesTake(0);
   });
 });
