@@ -1,8 +1,11 @@
 // What the rows, the drawing and the plot are given says the same as the report.
 import { describe, expect, it } from 'vitest';
+import { asking } from '../../../src/plot/operating-lines.ts';
 import { plotExtent } from '../../../src/plot/plot-extent.ts';
+import { gateCoefficients } from '../../../src/shop/network-of.ts';
 import { modelOf } from '../../../src/shop/shop-model.ts';
 import { stateReport } from '../../../src/shop/state-report.ts';
+import { systemCurve } from '../../../src/solve/system-curve.ts';
 import { dropViews } from '../../../src/state/drop-views.ts';
 import { travelsOf } from '../../../src/state/gate-positions.ts';
 import { systemKnots } from '../../../src/state/plot-view.ts';
@@ -77,6 +80,9 @@ describe('the run as it is drawn', () => {
   });
 });
 
+/** Height of the tallest plot [px]. */
+const TALLEST = 600;
+
 describe('the ducts’ curve as it is drawn', () => {
   const extent = plotExtent(model.curve);
   const knots = systemKnots(model, travels, report, extent.flow, extent.pressure);
@@ -95,6 +101,25 @@ describe('the ducts’ curve as it is drawn', () => {
     });
     const end = knots.at(-1)!;
     expect(end.flow >= extent.flow || end.pressure >= extent.pressure).toBe(true);
+  });
+
+  it.each([
+    ['nothing', []],
+    ['one drop', ['lathe']],
+    ['two drops', ['planer', 'lathe']],
+    ['all drops', shop.drops.map(({ id }) => id)],
+  ])('is drawn within half a pixel of what the ducts ask, %s open', (_, open) => {
+    const at = travelsOf(shop.drops, new Map(open.map((id) => [id, 1])));
+    const { flow, pressure } = extent;
+    const system = systemKnots(model, at, stateReport(model, at), flow, pressure);
+    const drawn = asking({ curve: model.curve, collector: 'fan', system, point: undefined });
+    const end = system.at(-1)!.flow;
+    const flows = Array.from({ length: 200 }, (_, i) => ((i + 0.5) * end) / 200);
+    const asked = systemCurve(model.ducts.network, gateCoefficients(model.ducts, at), flows);
+    for (const point of asked) {
+      const off = (TALLEST * Math.abs(drawn(point.flow)! - point.suction)) / pressure;
+      expect(off, `at ${point.flow} m³/s`).toBeLessThan(0.5);
+    }
   });
 
   it('is none where nothing balances', () => {
