@@ -85,7 +85,7 @@ describe('a decision, by keyboard', () => {
     await page.getByText(question.answer).first().waitFor();
     const row = question.row(setting);
     await hands.press(`Keep beside: ${row}`);
-    await page.getByText(`Kept beside the shop: ${row}.`).waitFor();
+    await page.getByText(`Kept beside the shop: ${row};`).waitFor();
     expect(await builtOf(page)).toEqual(before);
 
     await hands.unfold('Variants');

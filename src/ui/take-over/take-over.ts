@@ -48,7 +48,7 @@ export class TakeOver implements ReactiveController {
     this.#try(() => {
       const [problem] = session.edit(editOf(choice));
       return problem === undefined
-        ? { kind: 'done', words: `Done: ${words}. Undo takes it back.` }
+        ? { kind: 'done', words: `Done: ${words}; Undo takes it back.` }
         : { kind: 'refused', words: `Not done: ${problem.place} ${problem.message}.` };
     });
   }
@@ -63,7 +63,7 @@ export class TakeOver implements ReactiveController {
     this.#try(() => {
       const shop = editOf(choice)(session.shop.peek());
       this.#host.dispatchEvent(new ShelfEvent({ kind: 'variant', shop, words }));
-      return { kind: 'done', words: `Kept beside the shop: ${words}. “Variants” compares it.` };
+      return { kind: 'done', words: `Kept beside the shop: ${words}; “Variants” compares it.` };
     });
   }
 

@@ -115,7 +115,7 @@ export class VariantsPanel extends LitElement {
   /** The open shop becomes what the variant is; one undo takes it back. */
   #take({ shop }: ShopVariant, session: Session): void {
     session.edit((of) => variantTaken(of, shop));
-    this.#said = `Done: ${session.shop.peek().name} is as “${shop.name}” now. Undo takes it back.`;
+    this.#said = `Done: ${session.shop.peek().name} is as “${shop.name}” now; Undo takes it back.`;
     this.requestUpdate();
   }
 
