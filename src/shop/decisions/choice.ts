@@ -11,6 +11,7 @@ import { changed, type ShopEdit } from '../edits/change.ts';
 import { setPort } from '../edits/edit-drop.ts';
 import { setFittings, setLength, setPipe } from '../edits/edit-section.ts';
 import { freshId } from '../edits/fresh-id.ts';
+import { freshName } from '../edits/fresh-name.ts';
 import { hoseNameOf, pipeNameOf } from '../edits/name-drop.ts';
 import { insertUpstream, sectionWith } from '../edits/insert-section.ts';
 import { pipeNumbers, pipeWord } from '../pipe-of.ts';
@@ -104,8 +105,11 @@ function addRun(run: AddedRun, length: number): ShopEdit {
     const { target, pipe, fittings, compression } = run;
     const id = addedSectionId(shop, run);
     const name = target.kind === 'new' ? target.drop.name : dropWith(shop, target.drop).name;
+    const wish =
+      target.kind === 'new' ? runNameOf(name, pipe) : `${pipeWord(pipe)} added to ${name}`;
+    const taken = shop.sections.flatMap((each) => each.name ?? []);
     const section = changed<NewBranch['section']>(
-      { id, name: runNameOf(name, pipe), pipe, length, fittings },
+      { id, name: freshName(wish, taken), pipe, length, fittings },
       { compression },
     );
     if (target.kind === 'new') {
