@@ -1,11 +1,13 @@
-// A number stays with its unit at the end of a line.
+// A number stays with its unit at the end of a line, and feet stay with their inches.
 
 /**
- * Words without a thin space that breaks.
+ * Words without a space that breaks within a quantity.
  *
  * @param words - a sentence
- * @returns the same, its thin spaces narrow ones that don't break
+ * @returns the same, its thin spaces narrow ones that don't break, and none that does after feet
+ * @example
+ * unbroken('air at 10\' 0"'); // => 'air at 10\'\u00a00"'
  */
 export function unbroken(words: string): string {
-  return words.replaceAll('\u2009', '\u202f');
+  return words.replaceAll('\u2009', '\u202f').replaceAll(/(\d') (?=\d)/g, '$1\u00a0');
 }

@@ -30,15 +30,15 @@ describe('the part with the cut list', () => {
 
   it('takes a length of stock in any unit, counts anew, and goes back to the usual one', async () => {
     const { session } = await place();
-    await expect.element(text(/^11 lengths of 10' 0"/)).toBeVisible();
+    await expect.element(text(/^11 lengths of 10'.0"/)).toBeVisible();
     await type(/^Galvanised steel, spiral$/, '20 ft');
     expect(session.shop.value.purchase?.stockLengths).toEqual([
       { family: 'galvanised-spiral', length: 6.096 },
     ]);
-    await expect.element(text(/^5 lengths of 20' 0"/)).toBeVisible();
+    await expect.element(text(/^5 lengths of 20'.0"/)).toBeVisible();
     await type(/^Galvanised steel, spiral$/, '');
     expect(session.shop.value.purchase).toBeUndefined();
-    await expect.element(text(/^11 lengths of 10' 0"/)).toBeVisible();
+    await expect.element(text(/^11 lengths of 10'.0"/)).toBeVisible();
   });
 
   it('says what would be right of a length that is none, and keeps what was typed', async () => {

@@ -44,7 +44,7 @@ const settled = async (change: () => Promise<unknown>) => {
 describe('whether a drop can reach further', () => {
   it('is accessible, and says first what it comes to', async () => {
     const panel = await placePanel(begin());
-    expect(sentence()).toMatch(/^Lathe .*At the 10' 0" wanted it gets \d/);
+    expect(sentence()).toMatch(/^Lathe .*At the 10'.0" wanted it gets \d/);
     await expectAccessible(panel);
   });
 

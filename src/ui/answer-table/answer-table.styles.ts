@@ -56,25 +56,33 @@ export const answerTableStyles = css`
     vertical-align: top;
   }
 
-  td.words > div {
+  /* Words and names give way where the window is narrow, but short ones take no more than they need. */
+  td.words > div,
+  .name {
     inline-size: max-content;
-    max-inline-size: var(--dc-words, 44ch);
     white-space: normal;
+  }
+
+  td.words > div {
+    max-inline-size: min(var(--dc-words, 44ch), max(17ch, 22vw));
   }
 
   .name {
-    inline-size: max-content;
-    max-inline-size: min(28ch, 36vw);
-    white-space: normal;
+    max-inline-size: min(28ch, max(17ch, 20vw));
+  }
+
+  thead :is(th, td) {
+    border-block-end-color: var(--dc-rule-strong);
   }
 
   thead th {
-    border-block-end-color: var(--dc-rule-strong);
     color: var(--dc-ink-soft);
     vertical-align: bottom;
+    white-space: normal;
   }
 
   thead button {
+    white-space: nowrap;
     min-block-size: 44px;
     margin-inline: -6px;
     color: inherit;
@@ -97,6 +105,7 @@ export const answerTableStyles = css`
 
   .unit {
     display: block;
+    white-space: nowrap;
     color: var(--dc-ink-soft);
   }
 

@@ -8,6 +8,7 @@ import { Portions } from '../portions.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { buttonStyles } from '../styles/button.styles.ts';
 import '../table-out/table-out.ts';
+import { unbroken } from '../unbroken.ts';
 import { VERDICT_SHAPES } from '../verdict/verdict-shape.ts';
 import { verdictShapeStyles } from '../verdict/verdict-shape.styles.ts';
 import {
@@ -100,7 +101,7 @@ export class AnswerTable extends LitElement {
 
   #head({ name, unit }: AnswerColumn, column: number): TemplateResult {
     const kind = unit === undefined ? 'words' : 'number';
-    const words = html`${name}${unit ? html` <span class="unit">${unit}</span>` : nothing}`;
+    const words = html`${unbroken(name)}${unit ? html` <span class="unit">${unit}</span>` : nothing}`;
     if (!this.sortable) return html`<th scope="col" class=${kind}>${words}</th>`;
     const isBy = this.order?.column === column;
     const arrow = this.order?.direction === 'descending' ? '↓' : '↑';

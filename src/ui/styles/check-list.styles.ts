@@ -39,6 +39,7 @@ export const checkListStyles = css`
   }
 
   .aside {
+    display: inline-block;
     color: var(--dc-ink-soft);
     font-size: var(--dc-small);
   }
