@@ -4,6 +4,7 @@ import { checkShop, openShopDocument } from '../open-shop.ts';
 import { firstProblems, type Problem } from '../opening/problem.ts';
 import { type Shop, shopSchema } from '../schema/shop-schema.ts';
 import type { ShopEdit } from './change.ts';
+import { keepsShape } from './keeps-shape.ts';
 
 /** How an edit ended. */
 export type TriedEdit =
@@ -26,19 +27,7 @@ export function tryEdit(shop: Shop, edit: ShopEdit): TriedEdit {
 }
 
 function problemsAfter(before: Shop, next: Shop): readonly Problem[] {
-  if (keepsShape(before, next)) return firstProblems(checkShop(next, before));
+  if (keepsShape(shopSchema, before, next)) return firstProblems(checkShop(next, before));
   const opened = openShopDocument(next);
   return opened.kind === 'opened' ? [] : opened.problems;
-}
-
-/** Whether every part that is not the very one of the shop before has the right shape. */
-function keepsShape(before: Shop, next: Shop): boolean {
-  const { shape } = shopSchema;
-  const isKnown = (key: string): key is keyof Shop => Object.hasOwn(shape, key);
-  const isKept = (key: keyof Shop) =>
-    next[key] === before[key] || shape[key].safeParse(next[key]).success;
-  return (
-    Object.keys(next).every((key) => isKnown(key) && isKept(key)) &&
-    Object.keys(before).every((key) => Object.hasOwn(next, key))
-  );
 }
