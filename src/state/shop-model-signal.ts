@@ -8,22 +8,23 @@ import type { Shop } from '../shop/schema/shop-schema.ts';
 import { airOf } from '../shop/shop-air.ts';
 import type { ShopModel } from '../shop/shop-model.ts';
 import { createWorkspace } from '../solve/workspace.ts';
-import { collectorText, ductsText } from './physical-part.ts';
+import { sameData } from './same-data.ts';
+
+/** Keys that no figure depends on: renaming a machine or writing a note solves nothing anew. */
+const WORDS: ReadonlySet<string> = new Set(['name', 'note', 'source', 'price', '$schema']);
 
 /** Air, collector and ducts, each computed anew only when its own part of the document changes. */
 export function shopModel(shop: ReadonlySignal<Shop>): ReadonlySignal<ShopModel> {
   const airPart = computed(() => shop.value.air);
   const air: ReadonlySignal<Air> = computed(() => airOf(airPart.value));
-  const collectorPart = computed(() => collectorText(shop.value));
-  const curve: ReadonlySignal<CollectorCurve> = computed(() => {
-    void collectorPart.value;
-    return collectorCurve(shop.peek().collector, air.value);
-  });
-  const sections = computed(() => shop.value.sections);
-  const drops = computed(() => shop.value.drops);
-  const ductsPart = computed(() => ductsText({ sections: sections.value, drops: drops.value }));
+  const collector = physicalPart(() => shop.value.collector);
+  const curve: ReadonlySignal<CollectorCurve> = computed(() =>
+    collectorCurve(collector.value, air.value),
+  );
+  const sections = physicalPart(() => shop.value.sections);
+  const drops = physicalPart(() => shop.value.drops);
   const ducts: ReadonlySignal<ShopNetwork> = computed(() => {
-    void ductsPart.value;
+    void [sections.value, drops.value];
     return networkOf(shop.peek(), air.value);
   });
   const works = computed(() => ({
@@ -39,4 +40,14 @@ export function shopModel(shop: ReadonlySignal<Shop>): ReadonlySignal<ShopModel>
     sectionIds: shop.peek().sections.map(({ id }) => id),
     ...works.value,
   }));
+}
+
+/** A part of the document that stays the one it was as long as only words in it change. */
+function physicalPart<Part>(read: () => Part): ReadonlySignal<Part> {
+  let kept: Part | undefined;
+  return computed(() => {
+    const now = read();
+    if (!sameData(kept, now, WORDS)) kept = now;
+    return kept as Part;
+  });
 }

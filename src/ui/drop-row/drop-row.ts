@@ -3,11 +3,11 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { DropMotion, DropView } from '../../state/drop-views.ts';
+import { sameData } from '../../state/same-data.ts';
 import type { GateMoveEvent } from '../gate/gate-move-event.ts';
 import { gateWords } from '../gate/gate-words.ts';
 import '../gate/gate.ts';
 import { quantity, quantityStyles, type Shown } from '../quantity.ts';
-import { sameView } from '../same-view.ts';
 import '../speed-scale/speed-scale.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { buttonStyles } from '../styles/button.styles.ts';
@@ -26,11 +26,11 @@ import { dropRowStyles } from './drop-row.styles.ts';
 export class DropRow extends LitElement {
   static override styles = [baseStyles, buttonStyles, quantityStyles, dropRowStyles];
 
-  @property({ attribute: false, hasChanged: (next, before) => !sameView(next, before) })
+  @property({ attribute: false, hasChanged: (next, before) => !sameData(next, before) })
   drop: DropView | undefined;
 
   /** Where it is by now while a gate moves; the figures of the drop may come a little after it. */
-  @property({ attribute: false, hasChanged: (next, before) => !sameView(next, before) })
+  @property({ attribute: false, hasChanged: (next, before) => !sameData(next, before) })
   motion: DropMotion | undefined;
 
   protected override render(): TemplateResult {

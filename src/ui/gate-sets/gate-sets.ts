@@ -3,7 +3,7 @@
 
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
-import { sameView } from '../same-view.ts';
+import { sameData } from '../../state/same-data.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { buttonStyles } from '../styles/button.styles.ts';
 import { fieldStyles } from '../styles/field.styles.ts';
@@ -67,7 +67,7 @@ export class GateSets extends LitElement {
     `,
   ];
 
-  @property({ attribute: false, hasChanged: (next, before) => !sameView(next, before) })
+  @property({ attribute: false, hasChanged: (next, before) => !sameData(next, before) })
   sets: readonly GateSetView[] = [];
   /** Whether a gate is open, so that there is something to save. */
   @property({ type: Boolean }) open = false;

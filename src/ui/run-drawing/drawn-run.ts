@@ -7,8 +7,8 @@ import { arrowsBeside } from '../../plot/run-arrows.ts';
 import type { SectionLabels } from '../../plot/run-labels.ts';
 import { type RunLayout, runLayout } from '../../plot/run-layout.ts';
 import type { SectionView } from '../../state/run-view.ts';
+import { sameData } from '../../state/same-data.ts';
 import { BOLD, textSize } from '../operating-plot/text-size.ts';
-import { sameView } from '../same-view.ts';
 import { NAME_INDENT, NAME_SIZE, wordPlaces } from './run-words.ts';
 
 /** All that lies still while gates move. */
@@ -51,7 +51,7 @@ export class RunDraughtsman {
   /** The drawing of these ducts on this paper; the very same one if nothing in it has changed. */
   draw(sections: readonly SectionView[], paper: RunPaper): DrawnRun {
     const isKept =
-      sameView(paper, this.#paper) &&
+      sameData(paper, this.#paper) &&
       sections.length === this.#sections.length &&
       sections.every((section, i) => liesAlike(section, this.#sections[i]!));
     if (isKept && this.#drawn) return this.#drawn;
