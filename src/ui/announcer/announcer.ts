@@ -1,6 +1,6 @@
 // The page's one live region: speaks a text politely once it has stood still for half a second.
 
-import { html, LitElement, type PropertyValues, type TemplateResult } from 'lit';
+import { css, html, LitElement, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { baseStyles } from '../styles/base.styles.ts';
 
@@ -10,7 +10,19 @@ const STILL_FOR = 500;
 /** @element dc-announcer */
 @customElement('dc-announcer')
 export class Announcer extends LitElement {
-  static override styles = baseStyles;
+  /** What is spoken must not have the page laid out anew, so it lies in a box that depends on nothing. */
+  static override styles = [
+    baseStyles,
+    css`
+      :host {
+        display: block;
+        inline-size: 1px;
+        block-size: 1px;
+        margin-block-end: -1px;
+        contain: strict;
+      }
+    `,
+  ];
 
   @property() text = '';
 

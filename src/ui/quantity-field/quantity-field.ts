@@ -86,21 +86,23 @@ export class QuantityField extends LitElement {
     return html`<div class="field">
       <label for="amount" class=${this.bare ? 'for-ears' : ''}>${this.label}</label>
       <div class="box">
-        <input
-          id="amount"
-          type="text"
-          inputmode=${NEEDS_LETTERS.has(this.quantity) ? 'text' : 'decimal'}
-          enterkeyhint="done"
-          autocomplete="off"
-          spellcheck="false"
-          placeholder=${this.placeholder || nothing}
-          .value=${live(text)}
-          aria-invalid=${complaint === '' ? nothing : 'true'}
-          aria-describedby="unit notes"
-          @input=${(event: InputEvent) => this.#onInput(event)}
-          @change=${() => this.#onChange()}
-          @keydown=${(event: KeyboardEvent) => this.#onKey(event)}
-        />
+        <div class="room">
+          <input
+            id="amount"
+            type="text"
+            inputmode=${NEEDS_LETTERS.has(this.quantity) ? 'text' : 'decimal'}
+            enterkeyhint="done"
+            autocomplete="off"
+            spellcheck="false"
+            placeholder=${this.placeholder || nothing}
+            .value=${live(text)}
+            aria-invalid=${complaint === '' ? nothing : 'true'}
+            aria-describedby="unit notes"
+            @input=${(event: InputEvent) => this.#onInput(event)}
+            @change=${() => this.#onChange()}
+            @keydown=${(event: KeyboardEvent) => this.#onKey(event)}
+          />
+        </div>
         <span class="suffix" id="unit" ?hidden=${this.#suffix(text) === ''}>${this.#suffix(text)}</span>
       </div>
       <div id="notes">

@@ -30,8 +30,14 @@ export const fieldStyles = css`
     outline-offset: 1px;
   }
 
-  .box > :focus-visible {
+  .box :focus-visible {
     outline: none;
+  }
+
+  /* A field in a box of its own is laid out alone when its text changes; as a part of a row it is not. */
+  .room {
+    flex: 1;
+    min-inline-size: 0;
   }
 
   .box input,
@@ -41,13 +47,14 @@ export const fieldStyles = css`
   }
 
   .box input {
-    flex: 1;
+    display: block;
     inline-size: 100%;
     min-inline-size: 0;
-    min-block-size: 2.625rem;
+    block-size: 2.625rem;
     margin: 0;
     padding: 0 8px;
     border: 0;
+    contain: size layout;
     background: none;
     color: inherit;
     font: inherit;
