@@ -6,6 +6,7 @@ import type { CurvePlotParts, CurveRule } from '../../plot/curve-plot.ts';
 import type { LabelSize } from '../../plot/place-label.ts';
 import { formatQuantity } from '../../units/format.ts';
 import type { UnitSystem } from '../../units/quantity.ts';
+import { movedTo } from '../operating-plot/moved-to.ts';
 import { BOLD, textSize } from '../operating-plot/text-size.ts';
 
 /** Font size of the gap's number [px]. */
@@ -54,8 +55,10 @@ export function linesAt({ entered, unknown, available }: CurvePlotParts): SVGTem
 export function labelsAt({ labels }: CurvePlotParts): SVGTemplateResult {
   if (!labels) return svg``;
   const { entered, available } = labels;
-  return svg`<text class="label-entered over-grid" x=${entered.x} y=${entered.y}>as entered</text>
-    <text class="label over-grid" x=${available.x} y=${available.y}>what the ducts get</text>`;
+  return svg`<g transform=${movedTo(entered.x, entered.y)}><text class="label-entered over-grid"
+        >as entered</text></g>
+    <g transform=${movedTo(available.x, available.y)}><text class="label over-grid"
+        >what the ducts get</text></g>`;
 }
 
 /** Hollow where it is used; a cross, and so another shape, where it is set aside. */
@@ -64,20 +67,20 @@ export function markAt(
   isHeld: boolean,
 ): SVGTemplateResult {
   if (isAside) return svg`<path class="cross" d="M${x - 5},${y - 5}l10,10m0,-10l-10,10" />`;
-  return svg`<circle class=${isHeld ? 'mark held' : 'mark'} cx=${x} cy=${y} r="5.5" />`;
+  return svg`<circle class=${isHeld ? 'mark held' : 'mark'} transform=${movedTo(x, y)} r="5.5" />`;
 }
 
 /** How far apart the two lines are at the operating point, and that point. */
 export function gapAt({ gap, point }: CurvePlotParts, units: UnitSystem): SVGTemplateResult {
-  const mark = point && svg`<circle class="point" cx=${point.x} cy=${point.y} r="6" />`;
+  const mark = point && svg`<circle class="point" transform=${movedTo(point.x, point.y)} r="6" />`;
   if (!gap) return svg`${mark ?? nothing}`;
   const { entered, available, number, difference } = gap;
   return svg`<path class="gap" d="M${entered.x},${entered.y}V${available.y}" />
       ${mark ?? nothing}
       ${
         number
-          ? svg`<text class="gap-text over-grid" x=${number.left} y=${number.bottom - DESCENT}
-              >${gapText(difference, units)}</text>`
+          ? svg`<g transform=${movedTo(number.left, number.bottom - DESCENT)}><text
+                class="gap-text over-grid">${gapText(difference, units)}</text></g>`
           : nothing
       }`;
 }

@@ -45,6 +45,8 @@ interface Hold {
   /** From the hand to the mark [px]. */
   readonly offset: { readonly x: number; readonly y: number };
   readonly from: { readonly x: number; readonly y: number };
+  /** Where that was on the page [px]. */
+  readonly grip: { readonly x: number; readonly y: number };
   readonly moved: boolean;
 }
 
@@ -128,7 +130,10 @@ export class CurvePlot extends LitElement {
         .scale=${scale}
         .readable=${() => curveReading(curve, rule, this.units)}
       ></dc-plot-reader>
-      ${parts.marks.map((mark, i) => this.#handle(curve.points[i]!, mark, i, rule))}`;
+      ${parts.marks.map((mark, i) => {
+        const point = curve.points[i]!;
+        return guard([point, rule, scale], () => this.#handle(point, mark, i, rule));
+      })}`;
   }
 
   #words({ points, available }: EnteredCurve): string {
@@ -199,6 +204,7 @@ export class CurvePlot extends LitElement {
       pointer: event.pointerId,
       offset: { x: mark.x - at.x, y: mark.y - at.y },
       from: at,
+      grip: { x: event.pageX, y: event.pageY },
       moved: false,
     };
   }
@@ -207,7 +213,12 @@ export class CurvePlot extends LitElement {
     const { hold } = this;
     const frame = this.#rule?.frame;
     if (!hold || !frame || hold.pointer !== event.pointerId) return;
-    const at = this.#placeOf(event);
+    // Reckoned from where it began: to ask in every frame where the plot lies costs more.
+    const { scale } = this.#size;
+    const at = {
+      x: hold.from.x + (event.pageX - hold.grip.x) / scale,
+      y: hold.from.y + (event.pageY - hold.grip.y) / scale,
+    };
     if (!hold.moved && Math.hypot(at.x - hold.from.x, at.y - hold.from.y) < TOUCH_ROOM) return;
     if (!hold.moved) this.hold = { ...hold, moved: true };
     const { inner, flowEnd, pressureEnd } = frame;
@@ -251,6 +262,7 @@ export class CurvePlot extends LitElement {
         pointer: undefined,
         offset: nowhere,
         from: nowhere,
+        grip: nowhere,
         moved: true,
       };
     }
