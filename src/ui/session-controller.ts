@@ -5,6 +5,7 @@ import type { LitElement, ReactiveController } from 'lit';
 import { follow } from '../state/follow.ts';
 import type { Session } from '../state/session.ts';
 import { sessionContext } from './session-context.ts';
+import { stillness } from './stillness.ts';
 import { AS_IT_CAN, type Beat, beatOf, IN_STEP, TO_BE_READ, type Turn, Turns } from './turns.ts';
 
 /**
@@ -45,7 +46,8 @@ export class SessionController<T> implements ReactiveController {
   #isSeen = true;
   /** The session that has changed and was not read yet. */
   #missed: Session | undefined;
-  #timer: ReturnType<typeof setTimeout> | undefined;
+  /** Looks whether there is rest; undefined while awake. */
+  #wake: (() => void) | undefined;
   #stop: (() => void) | undefined;
   #unsubscribe: (() => void) | undefined;
 
@@ -114,8 +116,8 @@ export class SessionController<T> implements ReactiveController {
   }
 
   #end(): void {
-    clearTimeout(this.#timer);
-    this.#timer = undefined;
+    if (this.#wake) stillness.forget(this.#wake);
+    this.#wake = undefined;
     this.#turns?.forget();
     this.#stop?.();
     this.#stop = undefined;
@@ -129,13 +131,13 @@ export class SessionController<T> implements ReactiveController {
 
   /** Follows again as soon as gates and document have stood still for a while. */
   #awaitRest(session: Session): void {
-    clearTimeout(this.#timer);
     const [gates, shop] = [session.shownGates.peek(), session.shop.peek()];
-    this.#timer = setTimeout(() => {
+    this.#wake = () => {
       const isStill = session.shownGates.peek() === gates && session.shop.peek() === shop;
       if (isStill) this.follow(session);
       else this.#awaitRest(session);
-    }, REST);
+    };
+    stillness.afterChange(this.#wake, REST);
   }
 }
 

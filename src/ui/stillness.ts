@@ -5,15 +5,21 @@
 const LATEST = 150;
 
 class Stillness {
-  readonly #waiting = new Set<() => void>();
+  /** Who waits, and for how long a rest [ms]. */
+  readonly #waiting = new Map<() => void, number>();
   #changedAt = 0;
-  #timer: ReturnType<typeof setTimeout> | undefined;
+  #isLooking = false;
 
-  /** Notes a change, and calls when none has followed it for a while; however often asked, once. */
-  afterChange(call: () => void): void {
+  /**
+   * Notes a change, and calls when none has followed it for a while; however often asked, once.
+   *
+   * @param call - whoever waits
+   * @param rest - for how long nothing is to have changed [ms]
+   */
+  afterChange(call: () => void, rest = LATEST): void {
     this.#changedAt = performance.now();
-    this.#waiting.add(call);
-    this.#timer ??= setTimeout(() => this.#look(), LATEST);
+    this.#waiting.set(call, rest);
+    if (!this.#isLooking) this.#lookIn(LATEST);
   }
 
   /** Does not call after all. */
@@ -21,13 +27,19 @@ class Stillness {
     this.#waiting.delete(call);
   }
 
+  #lookIn(time: number): void {
+    this.#isLooking = true;
+    setTimeout(() => this.#look(), time);
+  }
+
   #look(): void {
-    const left = this.#changedAt + LATEST - performance.now();
-    this.#timer = left > 0 ? setTimeout(() => this.#look(), left) : undefined;
-    if (this.#timer !== undefined) return;
-    const waiting = [...this.#waiting];
-    this.#waiting.clear();
-    for (const call of waiting) call();
+    this.#isLooking = false;
+    const still = performance.now() - this.#changedAt;
+    const due = [...this.#waiting].filter(([, rest]) => rest <= still).map(([call]) => call);
+    for (const call of due) this.#waiting.delete(call);
+    const next = Math.min(...this.#waiting.values());
+    if (this.#waiting.size > 0) this.#lookIn(Math.max(0, next - still));
+    for (const call of due) call();
   }
 }
 
