@@ -3,6 +3,7 @@
 // tight. Arrows are cut into the duct and point the way of the air.
 
 import { nothing, svg, type SVGTemplateResult } from 'lit';
+import { guard } from 'lit/directives/guard.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { RunState } from '../../state/run-view.ts';
 
@@ -39,9 +40,13 @@ export function ducts(shapes: readonly DuctShape[]): SVGTemplateResult[] {
   );
 }
 
-/** By name, so that a duct that comes to flow leaves the others' shapes alone. */
+/** By name, so that a duct that comes to flow, or to fare otherwise, leaves the others' shapes alone. */
 function each(layer: readonly DuctShape[], draw: (shape: DuctShape) => SVGTemplateResult): unknown {
-  return repeat(layer, ({ id }) => id, draw);
+  return repeat(
+    layer,
+    ({ id }) => id,
+    (shape) => guard(Object.values(shape), () => draw(shape)),
+  );
 }
 
 function wall({ state, path, weight }: DuctShape): SVGTemplateResult {

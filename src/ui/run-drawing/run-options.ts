@@ -2,6 +2,7 @@
 // the document, each drop after its section.
 
 import { svg, type SVGTemplateResult } from 'lit';
+import { guard } from 'lit/directives/guard.js';
 import type { RunStop } from '../../plot/run-steps.ts';
 import { RUN_STATE_WORDS } from '../../state/part-reading.ts';
 import type { SectionView } from '../../state/run-view.ts';
@@ -44,7 +45,8 @@ export function runOptions(
       { kind: 'section', section: i },
       `${section.name}, ${RUN_STATE_WORDS[section.state]}`,
       targets,
-      svg`<path class="hit" stroke-width=${hit} d=${path} />`,
+      drawn,
+      () => svg`<path class="hit" stroke-width=${hit} d=${path} />`,
     );
     const { drop } = section;
     if (drop === undefined) return [own];
@@ -52,7 +54,9 @@ export function runOptions(
       { kind: 'drop', section: i },
       `${drop.name}, ${verdictWord(drop.verdict)}`,
       targets,
-      svg`<rect class="hit" x=${level.to} y=${level.y - hit / 2} width=${drawn.width - level.to} height=${hit} />`,
+      drawn,
+      () =>
+        svg`<rect class="hit" x=${level.to} y=${level.y - hit / 2} width=${drawn.width - level.to} height=${hit} />`,
     );
     return [own, name];
   });
@@ -62,18 +66,25 @@ function option(
   stop: RunStop,
   words: string,
   targets: RunTargets,
-  shape: SVGTemplateResult,
+  drawn: DrawnRun,
+  shape: () => SVGTemplateResult,
 ): SVGTemplateResult {
   const { kind, section } = stop;
   const { focused } = targets;
-  return svg`<g
+  const label = focused && isStop(focused.stop, kind, section) ? focused.words : words;
+  const isSelected = isStop(targets.selected, kind, section);
+  const isTabStop = isStop(targets.tabStop, kind, section);
+  return svg`${guard(
+    [drawn, label, isSelected, isTabStop],
+    () => svg`<g
     role="option"
-    aria-label=${focused && isStop(focused.stop, kind, section) ? focused.words : words}
-    aria-selected=${isStop(targets.selected, kind, section) ? 'true' : 'false'}
-    tabindex=${isStop(targets.tabStop, kind, section) ? 0 : -1}
+    aria-label=${label}
+    aria-selected=${isSelected ? 'true' : 'false'}
+    tabindex=${isTabStop ? 0 : -1}
     data-stop="${kind} ${section}"
     @pointerenter=${() => targets.onEnter(stop)}
     @focus=${() => targets.onFocus(stop)}
     @click=${() => targets.onClick(stop)}
-  >${shape}</g>`;
+  >${shape()}</g>`,
+  )}`;
 }
