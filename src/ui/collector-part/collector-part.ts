@@ -12,8 +12,10 @@ import { baseStyles } from '../styles/base.styles.ts';
 export class CollectorPart extends LitElement {
   static override styles = baseStyles;
 
-  readonly #figures = new SessionController(this, ({ shop, units }) =>
-    collectorFigures(shop.value.collector, units.value),
+  readonly #figures = new SessionController(
+    this,
+    ({ shop, units }) => collectorFigures(shop.value.collector, units.value),
+    { turn: 0 },
   );
 
   protected override render(): TemplateResult {

@@ -15,7 +15,7 @@ export class ConditionsPart extends LitElement {
   readonly #figures = new SessionController(
     this,
     ({ shop, units }) => conditionsFigures(shop.value, units.value),
-    { turn: 2 },
+    { turn: 1 },
   );
 
   protected override render(): TemplateResult {

@@ -16,7 +16,7 @@ export class RunPart extends LitElement {
   readonly #summary = new SessionController(
     this,
     ({ shop, units }) => runSummary(shop.value, units.value),
-    { turn: 2 },
+    { turn: 1 },
   );
 
   protected override render(): TemplateResult {

@@ -25,11 +25,14 @@ export class SuctionPanel extends LitElement {
   static override styles = [baseStyles, partStyles, suctionPanelStyles];
 
   readonly #session = new SessionController(this, readSuction, { turn: 3 });
+  /** What is written on the way, which has a turn of its own. */
+  readonly #written = new SessionController(this, readView, { turn: 0 });
 
   protected override render(): TemplateResult {
     const read = this.#session.value;
     if (!read) return html`${nothing}`;
     const { view } = read;
+    const written = this.#written.value;
     return html`<section aria-labelledby="title">
       <header>
         <h2 id="title">Where the suction goes</h2>
@@ -43,6 +46,7 @@ export class SuctionPanel extends LitElement {
             .units=${read.units}
             .unit=${view.unit}
             .steps=${view.steps}
+            .written=${written?.drop?.id === view.drop?.id ? written?.steps : view.steps}
             .end=${read.end}
           ></dc-suction-plot>
         </div>
@@ -85,17 +89,18 @@ export class SuctionPanel extends LitElement {
 }
 
 function readSuction(session: Session) {
-  const model = session.model.value;
-  const units = session.units.value;
-  const selection = session.selection.value;
-  const view = suctionView(session.shop.value, model, session.shownReport.value, selection, units);
+  const view = readView(session);
   return {
     session,
     view,
-    units,
-    end: plotExtent(model.curve).pressure,
-    selected: selection === undefined ? undefined : view.drop?.id,
+    units: session.units.value,
+    end: plotExtent(session.model.value.curve).pressure,
+    selected: session.selection.value === undefined ? undefined : view.drop?.id,
   };
+}
+
+function readView({ shop, model, shownReport, selection, units }: Session): SuctionView {
+  return suctionView(shop.value, model.value, shownReport.value, selection.value, units.value);
 }
 
 function tableOf({ steps, unit, drop }: SuctionView): PlotTable {

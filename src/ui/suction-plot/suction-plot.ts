@@ -39,6 +39,8 @@ export class SuctionPlot extends LitElement {
   /** The unit of suction. */
   @property() unit = '';
   @property({ attribute: false }) steps: readonly SuctionStep[] = [];
+  /** The same steps as they are written; they may come a little after the lines while gates move. */
+  @property({ attribute: false }) written: readonly SuctionStep[] | undefined;
   /** Suction at the end of the axis, so that it stays put while gates move [Pa] */
   @property({ type: Number }) end = 1;
 
@@ -57,6 +59,7 @@ export class SuctionPlot extends LitElement {
     if (steps.length === 0 || width < LEAST_WIDTH) return html`${nothing}`;
     const columns = wayColumns(width);
     const names = this.#namesIn(columns.names - GAP);
+    const written = this.written?.length === steps.length ? this.written : steps;
     const path = suctionPath(
       steps,
       {
@@ -85,7 +88,7 @@ export class SuctionPlot extends LitElement {
         )}
         <path class="total" d=${path.total} />
         <path class="static" d=${path.static} />
-        ${steps.map((step, i) => rowAt(step, names[i]!, path, i, columns, width))}
+        ${written.map((step, i) => rowAt(step, names[i]!, path, i, columns, width))}
         ${lineLabels(path, steps.at(-1)!)}
       </svg>
       <dc-plot-reader
