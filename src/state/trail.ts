@@ -85,14 +85,15 @@ function slowestOf(first: DropReport, drops: readonly DropReport[]): DropReport[
 }
 
 /**
- * Adds a state to the trail. One with the same gates takes the place of the former.
+ * Adds a state to the trail. One with the same gates takes the place of the former; states of other
+ * ducts or another collector are forgotten with them, which are many while a point is dragged.
  *
  * @param trail - the states tried, the latest last
  * @param state - the latest
  * @returns the trail with it, at most forty long
  */
 export function addTried(trail: readonly Tried[], state: Tried): readonly Tried[] {
-  const others = trail.filter((tried) => tried.model !== state.model || !isSameState(tried, state));
+  const others = trail.filter((tried) => tried.model === state.model && !isSameState(tried, state));
   return [...others, state].slice(-MOST_TRIED);
 }
 

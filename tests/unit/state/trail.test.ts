@@ -87,6 +87,11 @@ describe('the trail', () => {
     expect(addTried([first], tried('jointer')!)).toHaveLength(2);
   });
 
+  it('forgets what was tried on other ducts or another collector', () => {
+    const other = { ...tried('jointer')!, model: modelOf(shop) };
+    expect(addTried([tried('lathe')!], other)).toEqual([other]);
+  });
+
   it('marks each place of the page once, and none under the point', () => {
     expect(isSamePlace({ flow: 0.5 }, { flow: 0.501 })).toBe(true);
     expect(isSamePlace({ flow: 0.5 }, { flow: 0.51 })).toBe(false);
