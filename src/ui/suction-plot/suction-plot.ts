@@ -1,8 +1,9 @@
 // Where the suction goes: the way from the hood at the top down to the collector, a row a part, with
 // the total and the static suction after each. The parts that take most are drawn and written strong.
 
-import { html, LitElement, nothing, svg, type SVGTemplateResult, type TemplateResult } from 'lit';
+import { html, LitElement, nothing, svg, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { guard } from 'lit/directives/guard.js';
 import type { Readable } from '../../plot/reading.ts';
 import { type SuctionPath, suctionPath } from '../../plot/suction-path.ts';
 import type { SuctionStep } from '../../state/suction-view.ts';
@@ -12,15 +13,14 @@ import { SizeController } from '../size-controller.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { rowPlotStyles } from '../styles/row-plot.styles.ts';
 import { suctionPlotStyles } from './suction-plot.styles.ts';
-import { brokenLines, lineMiddle, rowHeight, wayColumns, type WayColumns } from './way-labels.ts';
+import { axisAt, headsAt, lineLabels, MUCH, rowAt } from './way-drawing.ts';
+import { brokenLines, rowHeight, wayColumns } from './way-labels.ts';
 
 /** Room for ticks and titles above the rows, and for the lines' labels below them [px]. */
 const HEAD = 44;
 const FOOT = 26;
 /** Paper between the names and the plot [px]. */
 const GAP = 12;
-/** A part that takes so much of all is drawn strong [-]. */
-const MUCH = 0.095;
 /** Without it there is no room for names and plot [px]. */
 const LEAST_WIDTH = 240;
 
@@ -45,7 +45,8 @@ export class SuctionPlot extends LitElement {
   @property({ type: Number }) end = 1;
 
   readonly #size = new SizeController(this);
-  /** Names as they were broken last, by the room and the name: gates move, names stay. */
+  /** Names as they were broken last, in order and by the room and the name: gates move, names stay. */
+  #names: readonly (readonly string[])[] = [];
   #broken: ReadonlyMap<string, readonly string[]> = new Map();
 
   /** The plot as one picture, to be saved. */
@@ -60,6 +61,7 @@ export class SuctionPlot extends LitElement {
     const columns = wayColumns(width);
     const names = this.#namesIn(columns.names - GAP);
     const written = this.written?.length === steps.length ? this.written : steps;
+    const end = Math.max(this.end, ...steps.map((step) => step.static));
     const path = suctionPath(
       steps,
       {
@@ -67,7 +69,7 @@ export class SuctionPlot extends LitElement {
         right: width - columns.losses - columns.shares,
         top: HEAD,
         heights: names.map(rowHeight),
-        end: Math.max(this.end, ...steps.map((step) => step.static)),
+        end,
       },
       this.units,
     );
@@ -81,14 +83,19 @@ export class SuctionPlot extends LitElement {
         height=${scale * height}
         viewBox="0 0 ${width} ${height}"
       >
-        ${axisAt(path, this.unit)} ${headsAt(path, columns, width)}
+        ${guard([names, width, end, this.units], () => [
+          axisAt(path, this.unit),
+          headsAt(path, columns, width),
+        ])}
         <path class="between" d=${path.between} />
         ${path.rows.map(({ stroke }, i) =>
           steps[i]!.part >= MUCH ? svg`<path class="much" d=${stroke} />` : nothing,
         )}
         <path class="total" d=${path.total} />
         <path class="static" d=${path.static} />
-        ${written.map((step, i) => rowAt(step, names[i]!, path, i, columns, width))}
+        ${guard([names, width, written], () =>
+          written.map((step, i) => rowAt(step, names[i]!, path, i, columns, width)),
+        )}
         ${lineLabels(path, steps.at(-1)!)}
       </svg>
       <dc-plot-reader
@@ -108,64 +115,11 @@ export class SuctionPlot extends LitElement {
       return lines;
     });
     this.#broken = broken;
-    return names;
+    const isSame =
+      names.length === this.#names.length && names.every((name, i) => name === this.#names[i]);
+    if (!isSame) this.#names = names;
+    return this.#names;
   }
-}
-
-function axisAt({ axis, inner, x }: SuctionPath, unit: string): SVGTemplateResult {
-  const { top, bottom, left } = inner;
-  return svg`${axis.ticks.map(
-    ({ value, label }, i) => svg`<line
-        class=${i === 0 ? 'room' : 'grid'}
-        x1=${x(value)} x2=${x(value)} y1=${top - 4} y2=${bottom}
-      />
-      <text class="tick" x=${x(value)} y=${top - 9}>${label}</text>`,
-  )}
-  <text class="title" x=${left - 4} y="13">suction, ${unit}</text>`;
-}
-
-function headsAt({ inner }: SuctionPath, columns: WayColumns, width: number): SVGTemplateResult {
-  const y = inner.top - 9;
-  return svg`<text class="title" x="0" y=${y}>from the hood down</text>
-    ${columns.losses > 0 ? svg`<text class="head" x=${width - columns.shares} y=${y}>lost</text>` : nothing}
-    <text class="head" x=${width} y=${y}>share</text>`;
-}
-
-function rowAt(
-  { loss, share, part, begins }: SuctionStep,
-  lines: readonly string[],
-  { rows, inner }: SuctionPath,
-  i: number,
-  columns: WayColumns,
-  width: number,
-): SVGTemplateResult {
-  const { top, bottom } = rows[i]!;
-  const middle = (top + bottom) / 2;
-  const strong = part >= MUCH ? 'strong' : '';
-  return svg`${
-    begins
-      ? svg`<line class="section" x1="0" x2=${inner.left - 6} y1=${top} y2=${top} /><line
-          class="section" x1=${inner.right + 6} x2=${width} y1=${top} y2=${top} />`
-      : nothing
-  }
-  ${lines.map(
-    (line, at) =>
-      svg`<text class=${strong} x="0" y=${lineMiddle(lines.length, at, middle)}>${line}</text>`,
-  )}
-  ${
-    columns.losses > 0
-      ? svg`<text class="loss ${strong}" x=${width - columns.shares} y=${middle}>${loss}</text>`
-      : nothing
-  }
-  <text class="share ${strong}" x=${width} y=${middle}>${share}</text>`;
-}
-
-function lineLabels({ rows, inner }: SuctionPath, last: SuctionStep): SVGTemplateResult {
-  const end = rows.at(-1)!;
-  const y = inner.bottom + 13;
-  return svg`<text class="label-total" x=${end.total.x + 4} y=${y}>total ${last.totalText}</text>
-    <text class="label-static" x=${Math.max(end.static.x - 4, end.total.x + 16)} y=${y}
-      >static ${last.staticText}</text>`;
 }
 
 function readable(path: SuctionPath, steps: readonly SuctionStep[], unit: string): Readable {
