@@ -41,6 +41,7 @@ export class SessionController<T> implements ReactiveController {
 
   readonly #host: LitElement;
   readonly #read: (session: Session) => T;
+  readonly #promptness: Promptness;
   readonly #observer: IntersectionObserver | undefined;
   readonly #turns: Turns | undefined;
   #isSeen = true;
@@ -59,6 +60,7 @@ export class SessionController<T> implements ReactiveController {
   constructor(host: LitElement, read: (session: Session) => T, promptness: Promptness = 'at once') {
     this.#host = host;
     this.#read = read;
+    this.#promptness = promptness;
     const beat = beatFor(promptness);
     this.#turns =
       beat &&
@@ -93,15 +95,16 @@ export class SessionController<T> implements ReactiveController {
     this.#end();
     if (!session) return;
     let isFirst = true;
+    const isWords = this.#promptness === 'to be read';
     this.#stop = follow(
       () => {
         // What is not read is not followed: out of sight this sleeps after a change; between turns
         // it hears of the next one.
         const reads = isFirst || (this.#isSeen && (this.#turns?.isTurn() ?? true));
         isFirst = false;
-        if (reads) return { value: this.#read(session) };
-        if (this.#isSeen) hearOf(session);
-        return undefined;
+        // A sentence often stays as it is while all else changes, and must not lose count of that.
+        if (this.#isSeen && (!reads || isWords)) hearOf(session);
+        return reads ? { value: this.#read(session) } : undefined;
       },
       (taken) => {
         this.#missed = taken ? undefined : session;

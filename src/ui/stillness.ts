@@ -8,6 +8,8 @@ class Stillness {
   /** Who waits, and for how long a rest [ms]. */
   readonly #waiting = new Map<() => void, number>();
   #changedAt = 0;
+  /** Many hear of one change; the first of them looks at the clock. */
+  #isNoted = false;
   #isLooking = false;
 
   /**
@@ -17,8 +19,13 @@ class Stillness {
    * @param rest - for how long nothing is to have changed [ms]
    */
   afterChange(call: () => void, rest = LATEST): void {
-    this.#changedAt = performance.now();
     this.#waiting.set(call, rest);
+    if (this.#isNoted) return;
+    this.#isNoted = true;
+    queueMicrotask(() => {
+      this.#isNoted = false;
+    });
+    this.#changedAt = performance.now();
     if (!this.#isLooking) this.#lookIn(LATEST);
   }
 

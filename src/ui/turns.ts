@@ -6,7 +6,7 @@ import { effort } from './effort.ts';
 import { stillness } from './stillness.ts';
 
 /** What is laborious has a frame to itself. */
-export type Turn = 0 | 1 | 2 | 3 | 4 | 5;
+export type Turn = 0 | 1 | 2 | 3 | 4 | 5 | 6;
 
 /** At which of the changes that follow one another something is drawn. */
 export interface Beat {
@@ -18,21 +18,21 @@ export interface Beat {
   readonly isKept?: () => boolean;
 }
 
-const TURNS = 6;
 /** Changes from one turn to the next of the same. */
-const ROUND = 2 * TURNS;
+const ROUND = 14;
 
 /** Marks that go along with what moves. */
 export const IN_STEP: Beat = { every: 2, at: 0 };
 /** A picture, where all else leaves no time for it at every change. */
 export const AS_IT_CAN: Beat = { ...IN_STEP, isKept: () => effort.isGreat };
-/** A sentence has the last turn. */
-export const TO_BE_READ: Beat = { every: ROUND, at: ROUND - 1 };
 
 /** The beat of figures that have a turn. */
 export function beatOf(turn: Turn): Beat {
   return { every: ROUND, at: 2 * turn + 1 };
 }
+
+/** Sentences have the last turn to themselves: a longer one moves what stands below it. */
+export const TO_BE_READ: Beat = beatOf(6);
 
 export class Turns {
   readonly #beat: Beat;
