@@ -134,14 +134,22 @@ export class SessionController<T> implements ReactiveController {
 
   /** Follows again as soon as gates and document have stood still for a while. */
   #awaitRest(session: Session): void {
-    const [gates, shop] = [session.shownGates.peek(), session.shop.peek()];
-    this.#wake = () => {
-      const isStill = session.shownGates.peek() === gates && session.shop.peek() === shop;
-      if (isStill) this.follow(session);
-      else this.#awaitRest(session);
-    };
+    noteChangesOf(session);
+    this.#wake = () => this.follow(session);
     stillness.afterChange(this.#wake, REST);
   }
+}
+
+const noted = new WeakSet<Session>();
+
+/** Has the changes of a session noted, once for all the panels that sleep. */
+function noteChangesOf(session: Session): void {
+  if (noted.has(session)) return;
+  noted.add(session);
+  follow(
+    () => hearOf(session),
+    () => stillness.noteChange(),
+  );
 }
 
 /** Reads what all else follows from, and computes nothing. */

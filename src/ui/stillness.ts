@@ -20,13 +20,18 @@ class Stillness {
    */
   afterChange(call: () => void, rest = LATEST): void {
     this.#waiting.set(call, rest);
+    this.noteChange();
+    if (!this.#isLooking) this.#lookIn(LATEST);
+  }
+
+  /** Something has changed, for all who wait. */
+  noteChange(): void {
     if (this.#isNoted) return;
     this.#isNoted = true;
     queueMicrotask(() => {
       this.#isNoted = false;
     });
     this.#changedAt = performance.now();
-    if (!this.#isLooking) this.#lookIn(LATEST);
   }
 
   /** Does not call after all. */
