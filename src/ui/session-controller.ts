@@ -47,7 +47,7 @@ export class SessionController<T> implements ReactiveController {
   #isSeen = true;
   /** The session that has changed and was not read yet. */
   #missed: Session | undefined;
-  /** Looks whether there is rest; undefined while awake. */
+  /** Called when there is rest; undefined while awake. */
   #wake: (() => void) | undefined;
   #stop: (() => void) | undefined;
   #unsubscribe: (() => void) | undefined;

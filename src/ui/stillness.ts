@@ -47,11 +47,14 @@ class Stillness {
   #look(): void {
     this.#isLooking = false;
     const still = performance.now() - this.#changedAt;
-    const due = [...this.#waiting].filter(([, rest]) => rest <= still).map(([call]) => call);
-    for (const call of due) this.#waiting.delete(call);
-    const next = Math.min(...this.#waiting.values());
-    if (this.#waiting.size > 0) this.#lookIn(Math.max(0, next - still));
-    for (const call of due) call();
+    const isDue = (rest: number) => rest <= still;
+    const due = [...this.#waiting].filter(([, rest]) => isDue(rest)).map(([call]) => call);
+    const later = [...this.#waiting.values()].filter((rest) => !isDue(rest));
+    if (later.length > 0) this.#lookIn(Math.min(...later) - still);
+    // One of them may make another forget that it waits.
+    for (const call of due) {
+      if (this.#waiting.delete(call)) call();
+    }
   }
 }
 
