@@ -1,26 +1,49 @@
-// Searches for added lengths against a sweep of the same range at 1 mm, which knows nothing of roots, on
-// random shops.
-
-import { findCrossings } from '../../src/solve/balance.ts';
-import type { Network } from '../../src/solve/network.ts';
-import { settleAtFlow } from '../../src/solve/settle.ts';
-import { createWorkspace } from '../../src/solve/workspace.ts';
+// The search for added lengths against a sweep of the same range at 1 mm, which knows nothing of roots, on
+// 200 random shops. Two files take half of them each, so that two processors share them.
+//
+// SHOPS=200 npx vitest run --project core tests/unit/study/length-crossings
+import { describe, expect, it } from 'vitest';
+import { findCrossings } from '../../../src/solve/balance.ts';
+import type { Network } from '../../../src/solve/network.ts';
+import { settleAtFlow } from '../../../src/solve/settle.ts';
+import { createWorkspace } from '../../../src/solve/workspace.ts';
 import {
   lengthCrossings,
   lengthenable,
   lengthenTo,
   type Lengthening,
   type Threshold,
-} from '../../src/study/length-crossings.ts';
-import { finish } from '../../src/study/progress.ts';
-import { gateCoefficients } from '../../src/shop/network-of.ts';
-import { modelOf } from '../../src/shop/shop-model.ts';
-import { type Random, seededRandom } from './random-tree.ts';
-import { randomShop } from './random-shop.ts';
-import { windingCurve } from './winding-curve.ts';
+} from '../../../src/study/length-crossings.ts';
+import { finish } from '../../../src/study/progress.ts';
+import { gateCoefficients } from '../../../src/shop/network-of.ts';
+import { modelOf } from '../../../src/shop/shop-model.ts';
+import { type Random, seededRandom } from '../../setup/random-tree.ts';
+import { say } from '../../setup/say.ts';
+import { randomShop } from '../../setup/random-shop.ts';
+import { windingCurve } from '../../setup/winding-curve.ts';
 
+const SHOPS = Number(process.env['SHOPS'] ?? 200);
+/** For one half, on a busy machine [ms]. */
+const PATIENCE = 600_000;
 const LONGEST = 10;
 const STEP = 0.001;
+
+/** Tests one half of the shops. */
+export function testLengths(half: 'first' | 'second'): void {
+  const from = half === 'first' ? 1 : 1 + SHOPS / 2;
+  describe(`lengths on the ${half} half of ${SHOPS} random shops`, () => {
+    it('are those of the sweep, every one of them', { timeout: PATIENCE }, () => {
+      const { faults, passages, leaps, rises, turning } = sweptShops(from, from + SHOPS / 2);
+      say(
+        `added lengths: ${SHOPS / 2} shops, ${passages} limits, ${faults.length} at fault ` +
+          `(${leaps} leaps, ${rises} rising, ${turning} passed more than once)`,
+      );
+      expect(faults).toEqual([]);
+      expect(passages).toBeGreaterThan((5 * SHOPS) / 2);
+      expect(Math.min(leaps, rises, turning)).toBeGreaterThan(0);
+    });
+  });
+}
 
 interface Case {
   readonly lengthening: Lengthening;
@@ -91,7 +114,7 @@ function sweep({ lengthening, thresholds }: Case): (readonly [number, number])[]
 }
 
 /** What came of it. */
-export interface SweptShops {
+interface SweptShops {
   /** Where the search said anything else than the sweep. */
   readonly faults: readonly string[];
   /** How often a threshold was passed; by a leap to another crossing; upwards. */
@@ -103,7 +126,7 @@ export interface SweptShops {
 }
 
 /** Goes through the shops of some seeds. */
-export function sweptShops(from: number, to: number): SweptShops {
+function sweptShops(from: number, to: number): SweptShops {
   const seen = { passages: 0, leaps: 0, rises: 0, turning: 0 };
   const faults: string[] = [];
   for (let seed = from; seed < to; seed++) {

@@ -1,0 +1,3 @@
+import { testLengths } from './sweep-lengths.ts';
+
+testLengths('first');
