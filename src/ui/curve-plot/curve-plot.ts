@@ -42,10 +42,8 @@ interface Hold {
   readonly start: CurvePoint;
   /** Of the hand; undefined under keys. */
   readonly pointer: number | undefined;
-  /** From the hand to the mark [px]. */
-  readonly offset: { readonly x: number; readonly y: number };
-  readonly from: { readonly x: number; readonly y: number };
-  /** Where that was on the page [px]. */
+  /** Where the mark was in the plot, and the hand on the page [px]. */
+  readonly mark: { readonly x: number; readonly y: number };
   readonly grip: { readonly x: number; readonly y: number };
   readonly moved: boolean;
 }
@@ -195,15 +193,13 @@ export class CurvePlot extends LitElement {
     }));
     const away = marks.map((mark) => Math.hypot(mark.x - at.x, mark.y - at.y));
     const index = away.indexOf(Math.min(...away));
-    const mark = marks[index]!;
     (event.currentTarget as HTMLElement).setPointerCapture(event.pointerId);
     this.hold = {
       index,
       run: ++this.#runs,
       start: curve.points[index]!,
       pointer: event.pointerId,
-      offset: { x: mark.x - at.x, y: mark.y - at.y },
-      from: at,
+      mark: marks[index]!,
       grip: { x: event.pageX, y: event.pageY },
       moved: false,
     };
@@ -215,15 +211,15 @@ export class CurvePlot extends LitElement {
     if (!hold || !frame || hold.pointer !== event.pointerId) return;
     // Reckoned from where it began: to ask in every frame where the plot lies costs more.
     const { scale } = this.#size;
-    const at = {
-      x: hold.from.x + (event.pageX - hold.grip.x) / scale,
-      y: hold.from.y + (event.pageY - hold.grip.y) / scale,
+    const way = {
+      x: (event.pageX - hold.grip.x) / scale,
+      y: (event.pageY - hold.grip.y) / scale,
     };
-    if (!hold.moved && Math.hypot(at.x - hold.from.x, at.y - hold.from.y) < TOUCH_ROOM) return;
+    if (!hold.moved && Math.hypot(way.x, way.y) < TOUCH_ROOM) return;
     if (!hold.moved) this.hold = { ...hold, moved: true };
     const { inner, flowEnd, pressureEnd } = frame;
-    const across = (at.x + hold.offset.x - inner.left) / (inner.right - inner.left);
-    const up = (inner.bottom - at.y - hold.offset.y) / (inner.bottom - inner.top);
+    const across = (hold.mark.x + way.x - inner.left) / (inner.right - inner.left);
+    const up = (inner.bottom - hold.mark.y - way.y) / (inner.bottom - inner.top);
     this.#move(hold, { flow: across * flowEnd, pressure: up * pressureEnd });
   }
 
@@ -260,8 +256,7 @@ export class CurvePlot extends LitElement {
         run: ++this.#runs,
         start: point,
         pointer: undefined,
-        offset: nowhere,
-        from: nowhere,
+        mark: nowhere,
         grip: nowhere,
         moved: true,
       };
