@@ -4,7 +4,7 @@
 import { z } from '../schema/zod.ts';
 
 /** Checks of a list that a list of the same length passes as the one before did. */
-const OF_LENGTH: ReadonlySet<string> = new Set(['min_length', 'max_length', 'length_equals']);
+const OF_LENGTH: ReadonlySet<string> = new Set(['min_length', 'max_length']);
 
 /**
  * Checks what an edit changed.
