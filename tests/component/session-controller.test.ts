@@ -166,8 +166,8 @@ describe.each(Object.entries(CHANGES))('a panel beside %s', (_, change) => {
 describe('a panel whose words stay as they are', () => {
   it('keeps count of the changes, and so its turn', async () => {
     const { 'a gate that is dragged': drag } = CHANGES;
-    const { reads, late } = await after(drag, 'name-panel');
-    expect(reads).toBeGreaterThanOrEqual(late > 0 ? 1 : Math.floor(STEPS / ROUND));
+    const { reads } = await after(drag, 'name-panel');
+    expect(reads).toBeGreaterThanOrEqual(STEPS / ROUND);
   });
 });
 

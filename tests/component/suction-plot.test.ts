@@ -46,6 +46,23 @@ describe('the plot of suction', () => {
     expect(text(`static ${last.staticText}`).elements()).toHaveLength(1);
   });
 
+  it('draws its lines at once, and writes its figures as they were told last', async () => {
+    const plot = await placePlot();
+    const figures = () =>
+      [...plot.picture!.querySelectorAll('.loss')].map(({ textContent }) => textContent);
+    const line = () => plot.picture!.querySelector('.total')!.getAttribute('d');
+    const before = line();
+    plot.written = steps;
+    plot.steps = steps.map((step) => ({ ...step, total: step.total / 2, loss: '9.99' }));
+    await drawn();
+    expect(line()).not.toBe(before);
+    expect(figures()).toEqual(steps.map(({ loss }) => loss));
+    // Figures of another way are not written on this one.
+    plot.written = steps.slice(1);
+    await drawn();
+    expect(new Set(figures())).toEqual(new Set(['9.99']));
+  });
+
   it('leaves the losses out on a phone, and lets no name meet the plot', async () => {
     const plot = await placePlot(340);
     expect(loss(plot)).toBe(0);
