@@ -19,7 +19,7 @@ describe('the line that tells what an entry does', () => {
   it('says the state in the page’s own sentence, and what filter and separator take', async () => {
     const { session } = await placeLine();
     expect(text(session.sentence.value).elements()).toHaveLength(1);
-    expect(text(/the filter takes \d\.\d\d\sin\. w\.g\./).elements()).toHaveLength(1);
+    expect(text(/the filter takes \d\.\d\d\sin\.\sw\.g\./).elements()).toHaveLength(1);
   });
 
   it('follows an edit at once', async () => {

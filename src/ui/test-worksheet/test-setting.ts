@@ -17,6 +17,7 @@ import type { QuantityEvent } from '../quantity-field/quantity-event.ts';
 import '../quantity-field/quantity-field.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { buttonStyles } from '../styles/button.styles.ts';
+import { unbroken } from '../unbroken.ts';
 import { placeLabel } from './place-label.ts';
 import { TestSettingEvent } from './test-setting-event.ts';
 import { worksheetStyles } from './worksheet.styles.ts';
@@ -185,7 +186,7 @@ export class TestSetting extends LitElement {
       class=${reduced.kind === 'impossible' ? 'result impossible' : 'result'}
       role="status"
     >
-      ${words}
+      ${unbroken(words)}
     </p>`;
     if (reduced.kind === 'incomplete') return result;
     const doubts = reduced.kind === 'point' ? doubtLines(reduced.uncertainty, this.units) : [];
@@ -210,8 +211,8 @@ export class TestSetting extends LitElement {
         ${lines.map(
           ({ what, how, result }) => html`<tr>
             <th scope="row">${what}</th>
-            <td class="how">${how}</td>
-            <td>${result}</td>
+            <td class="how">${unbroken(how)}</td>
+            <td>${unbroken(result)}</td>
           </tr>`,
         )}
       </tbody>
