@@ -6,7 +6,7 @@ import { follow } from '../state/follow.ts';
 import type { Session } from '../state/session.ts';
 import { sessionContext } from './session-context.ts';
 import { stillness } from './stillness.ts';
-import { AS_IT_CAN, type Beat, beatOf, IN_STEP, TO_BE_READ, type Turn, Turns } from './turns.ts';
+import { AS_IT_CAN, IN_STEP, type Rhythm, rhythmOf, TO_BE_READ, type Turn, Turns } from './turns.ts';
 
 /**
  * When a panel is drawn anew, so that a frame of a drag doesn't pay for everything. `at once`: in the
@@ -23,7 +23,7 @@ export type Promptness =
   | 'to be read'
   | { readonly turn: Turn };
 
-const BEATS: Readonly<Record<Exclude<Promptness, object>, Beat | undefined>> = {
+const RHYTHMS: Readonly<Record<Exclude<Promptness, object>, Rhythm | undefined>> = {
   'at once': undefined,
   'when seen': undefined,
   'as it can': AS_IT_CAN,
@@ -61,10 +61,10 @@ export class SessionController<T> implements ReactiveController {
     this.#host = host;
     this.#read = read;
     this.#promptness = promptness;
-    const beat = beatFor(promptness);
+    const rhythm = rhythmFor(promptness);
     this.#turns =
-      beat &&
-      new Turns(beat, () => {
+      rhythm &&
+      new Turns(rhythm, () => {
         if (this.#missed) this.follow(this.#missed);
       });
     if (promptness !== 'at once') {
@@ -157,7 +157,7 @@ function hearOf({ shownGates, shop, selection, units }: Session): void {
   void [shownGates.value, shop.value, selection.value, units.value];
 }
 
-function beatFor(promptness: Promptness): Beat | undefined {
-  if (typeof promptness === 'object') return beatOf(promptness.turn);
-  return BEATS[promptness];
+function rhythmFor(promptness: Promptness): Rhythm | undefined {
+  if (typeof promptness === 'object') return rhythmOf(promptness.turn);
+  return RHYTHMS[promptness];
 }

@@ -14,38 +14,46 @@ export interface Beat {
   readonly every: number;
   /** The first of them, 0 being the first change of all. */
   readonly at: number;
-  /** Whether the beat is kept at all; else all changes are drawn. */
-  readonly isKept?: () => boolean;
 }
 
-/** Changes from one turn to the next of the same. */
-const ROUND = 14;
+/** What is drawn when, on a processor that follows with ease or on one that has trouble to. */
+export type Rhythm = () => Beat;
+
+/** How many turns there are. */
+const TURNS = 7;
 
 /** Marks that go along with what moves. */
-export const IN_STEP: Beat = { every: 2, at: 0 };
+export const IN_STEP = rhythm({ every: 2, at: 0 }, { every: 3, at: 1 });
 /** A picture, where all else leaves no time for it at every change. */
-export const AS_IT_CAN: Beat = { ...IN_STEP, isKept: () => effort.isGreat };
+export const AS_IT_CAN = rhythm({ every: 1, at: 0 }, { every: 3, at: 0 });
 
-/** The beat of figures that have a turn. */
-export function beatOf(turn: Turn): Beat {
-  return { every: ROUND, at: 2 * turn + 1 };
+/** The rhythm of figures that have a turn. */
+export function rhythmOf(turn: Turn): Rhythm {
+  return rhythm(
+    { every: 2 * TURNS, at: 2 * turn + 1 },
+    { every: 3 * TURNS, at: 3 * turn + 2 },
+  );
 }
 
 /** Sentences have the last turn to themselves: a longer one moves what stands below it. */
-export const TO_BE_READ: Beat = beatOf(6);
+export const TO_BE_READ = rhythmOf(6);
+
+function rhythm(withEase: Beat, withTrouble: Beat): Rhythm {
+  return () => (effort.isGreat ? withTrouble : withEase);
+}
 
 export class Turns {
-  readonly #beat: Beat;
+  readonly #rhythm: Rhythm;
   readonly #atRest: () => void;
   /** Changes that have followed one another up to now; undefined at rest. */
   #changes: number | undefined;
 
   /**
-   * @param beat - which of the changes are drawn, besides the first
+   * @param rhythm - which of the changes are drawn, besides the first
    * @param atRest - called when changes have stopped following one another
    */
-  constructor(beat: Beat, atRest: () => void) {
-    this.#beat = beat;
+  constructor(rhythm: Rhythm, atRest: () => void) {
+    this.#rhythm = rhythm;
     this.#atRest = atRest;
   }
 
@@ -54,8 +62,8 @@ export class Turns {
     stillness.afterChange(this.#onStill);
     const isFirst = this.#changes === undefined;
     this.#changes = (this.#changes ?? -1) + 1;
-    const { every, at, isKept } = this.#beat;
-    return isFirst || this.#changes % every === at || isKept?.() === false;
+    const { every, at } = this.#rhythm();
+    return isFirst || this.#changes % every === at;
   }
 
   /** The next change is a first one, and nobody waits for rest any more. */

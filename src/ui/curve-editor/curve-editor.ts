@@ -28,7 +28,7 @@ import '../steady-box/steady-box.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import type { TestPointsEvent } from '../test-worksheet/test-points-event.ts';
 import type { TestSheetEvent } from '../test-worksheet/test-sheet-event.ts';
-import { beatOf, Turns } from '../turns.ts';
+import { rhythmOf, Turns } from '../turns.ts';
 import { curveEditorStyles } from './curve-editor.styles.ts';
 import { CurveEvent } from './curve-event.ts';
 import { basisWords } from './curve-words.ts';
@@ -71,7 +71,7 @@ export class CurveEditor extends LitElement {
   #told: CurveTold | undefined;
   /** Whether the next curve comes of a move in the plot. */
   #isMoving = false;
-  readonly #turns = new Turns(beatOf(2), () => {
+  readonly #turns = new Turns(rhythmOf(2), () => {
     this.#tell(false);
     this.requestUpdate();
   });

@@ -20,11 +20,20 @@ export const gateStyles = css`
     -webkit-tap-highlight-color: transparent;
   }
 
-  /* The blade in a drawing of its own is moved without being laid out anew. */
-  svg {
+  svg,
+  .slide,
+  .slide > * {
     position: absolute;
-    overflow: visible;
     pointer-events: none;
+  }
+
+  svg {
+    overflow: visible;
+  }
+
+  /* Plain boxes are moved without being laid out anew; a drawing would be. */
+  .slide {
+    inset: 0;
   }
 
   .bore {
@@ -44,10 +53,26 @@ export const gateStyles = css`
     stroke-width: 1;
   }
 
+  .blade,
+  .neck,
+  .grip {
+    border: 1.25px solid var(--dc-ink);
+    background: var(--dc-blade);
+  }
+
   .blade {
-    fill: var(--dc-blade);
-    stroke: var(--dc-ink);
-    stroke-width: 1.25;
+    inset-block: 3px;
+    inset-inline-start: 3px;
+    inline-size: 44px;
+  }
+
+  /* Grows out of the blade's edge. */
+  .neck {
+    inset-block-start: 18px;
+    inset-inline-start: 46px;
+    inline-size: 16px;
+    block-size: 8px;
+    border-inline-width: 0;
   }
 
   .hidden-rim {
@@ -57,14 +82,17 @@ export const gateStyles = css`
   }
 
   .grip {
-    fill: var(--dc-paper);
-    stroke: var(--dc-ink);
-    stroke-width: 1.25;
+    inset-block-start: 14px;
+    inset-inline-start: 60px;
+    inline-size: 16px;
+    block-size: 16px;
+    border-radius: 50%;
+    background: var(--dc-paper);
   }
 
   .gate:hover .grip,
   .gate:active .grip {
-    fill: var(--dc-ink);
+    background: var(--dc-ink);
   }
 
   .gate:focus-visible {

@@ -81,10 +81,11 @@ export class Gate extends LitElement {
         <path class="rails" d="M2,1H84M2,43H84" />
         <circle class="bore" cx="22" cy="22" r="18" />
       </svg>
-      <svg width="116" height="44" aria-hidden="true" ${movedBy(`translateX(${shift}px)`)}>
-        <path class="blade" d="M3.5,3.5H46V19H62V25H46V40.5H3.5Z" />
-        <circle class="grip" cx="68" cy="22" r="7.5" />
-      </svg>
+      <div class="slide" ${movedBy(`translateX(${shift}px)`)}>
+        <div class="blade"></div>
+        <div class="neck"></div>
+        <div class="grip"></div>
+      </div>
       <svg width="116" height="44" aria-hidden="true">
         <circle class="hidden-rim" cx="22" cy="22" r="18" />
       </svg>

@@ -80,7 +80,8 @@ export class GateMotion {
 
   /** Leaves everything where it is. */
   stop(): void {
-    cancelAnimationFrame(this.#frame);
+    if (this.#frame !== 0) cancelAnimationFrame(this.#frame);
+    this.#frame = 0;
   }
 
   #takeDrag(): void {
