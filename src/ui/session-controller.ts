@@ -6,7 +6,15 @@ import { follow } from '../state/follow.ts';
 import type { Session } from '../state/session.ts';
 import { sessionContext } from './session-context.ts';
 import { stillness } from './stillness.ts';
-import { AS_IT_CAN, IN_STEP, type Rhythm, rhythmOf, TO_BE_READ, type Turn, Turns } from './turns.ts';
+import {
+  AS_IT_CAN,
+  IN_STEP,
+  type Rhythm,
+  rhythmOf,
+  TO_BE_READ,
+  type Turn,
+  Turns,
+} from './turns.ts';
 
 /**
  * When a panel is drawn anew, so that a frame of a drag doesn't pay for everything. `at once`: in the

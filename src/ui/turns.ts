@@ -29,10 +29,7 @@ export const AS_IT_CAN = rhythm({ every: 1, at: 0 }, { every: 3, at: 0 });
 
 /** The rhythm of figures that have a turn. */
 export function rhythmOf(turn: Turn): Rhythm {
-  return rhythm(
-    { every: 2 * TURNS, at: 2 * turn + 1 },
-    { every: 3 * TURNS, at: 3 * turn + 2 },
-  );
+  return rhythm({ every: 2 * TURNS, at: 2 * turn + 1 }, { every: 3 * TURNS, at: 3 * turn + 2 });
 }
 
 /** Sentences have the last turn to themselves: a longer one moves what stands below it. */
