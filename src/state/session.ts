@@ -170,8 +170,10 @@ export class Session {
     const shop = this.shop.peek();
     const report = this.report.peek();
     const state = triedState(shop, this.model.peek(), report);
-    if (state) this.#tried.value = addTried(this.#tried.peek(), state);
-    this.#lastChange.settle({ shop, report }, kind);
+    batch(() => {
+      if (state) this.#tried.value = addTried(this.#tried.peek(), state);
+      this.#lastChange.settle({ shop, report }, kind);
+    });
   }
 
   /** Forgets the state before the last change. */
@@ -185,7 +187,7 @@ export class Session {
     this.rest();
   }
 
-  /** Changes the document and lets the gates follow its drops. */
+  /** Changes the document and lets the gates follow its drops; whoever reads hears of it once. */
   #change(change: () => void): void {
     const before = this.shop.peek();
     const undoLed = this.history.previous.peek();
@@ -193,10 +195,10 @@ export class Session {
       change();
       const { drops } = this.shop.peek();
       this.#moveBoth((positions) => followDrops(positions, before.drops, drops));
+      const isAtRest = this.#shownGates.peek() === this.#gates.peek();
+      if (!isAtRest || this.shop.peek() === before) return;
+      this.rest(this.history.previous.peek() === undoLed ? 'goes on' : 'anew');
     });
-    const isAtRest = this.#shownGates.peek() === this.#gates.peek();
-    if (!isAtRest || this.shop.peek() === before) return;
-    this.rest(this.history.previous.peek() === undoLed ? 'goes on' : 'anew');
   }
 
   /** Moves the gates, and those shown, without putting apart what was one. */

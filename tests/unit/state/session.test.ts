@@ -4,6 +4,7 @@ import { setLength } from '../../../src/shop/edits/edit-section.ts';
 import { removeDrop } from '../../../src/shop/edits/remove-part.ts';
 import { modelOf } from '../../../src/shop/shop-model.ts';
 import { stateReport } from '../../../src/shop/state-report.ts';
+import { follow } from '../../../src/state/follow.ts';
 import { travelsOf, withGate } from '../../../src/state/gate-positions.ts';
 import { Session } from '../../../src/state/session.ts';
 import { demoShop } from './demo-shop.ts';
@@ -38,6 +39,24 @@ describe('a session', () => {
     expect(session.report.value.operatingPoint).toBe(before.operatingPoint);
     expect(session.report.value.sections).toBe(before.sections);
     expect(session.sentence.value).toMatch(/^New Thickness planer open: /);
+  });
+
+  it('tells of an edit once, with the state that was before it', () => {
+    const session = newSession();
+    const told: (number | undefined)[] = [];
+    const stop = follow(
+      () => [
+        session.shop.value,
+        session.former.value?.shop.sections[0]?.length,
+        session.trail.value,
+      ],
+      ([, length]) => told.push(length as number | undefined),
+    );
+    const { id, length } = session.shop.peek().sections[0]!;
+    session.edit(setLength(id, length + 1));
+    session.edit(setLength(id, length + 2));
+    stop();
+    expect(told).toEqual([undefined, length, length + 1]);
   });
 
   it('computes only what hangs on an edit', () => {
