@@ -23,7 +23,7 @@ import '../plot-figure/plot-reader.ts';
 import { SizeController } from '../size-controller.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { ruledPlotStyles } from '../styles/ruled-plot.styles.ts';
-import { AS_IT_CAN, Turns } from '../turns.ts';
+import { AS_IT_CAN, Turns, WRITTEN_IN_IT } from '../turns.ts';
 import { axesAt, frameBox, gapAt, gapSize, labelsAt, linesAt, markAt } from './curve-drawing.ts';
 import { curvePlotStyles } from './curve-plot.styles.ts';
 import { PointMoveEvent } from './point-move-event.ts';
@@ -69,8 +69,12 @@ export class CurvePlot extends LitElement {
   readonly #size = new SizeController(this);
   /** While a point is dragged; what is known of the curve is always the latest, and keys are answered at once. */
   readonly #turns = new Turns(AS_IT_CAN, () => this.requestUpdate());
+  /** For the gap and the names of the lines, which are those of the lines drawn last. */
+  readonly #writtenTurns = new Turns(WRITTEN_IN_IT, () => this.requestUpdate());
+  #draws = { lines: true, written: true };
   #rule: CurveRule | undefined;
-  #parts: CurvePlotParts | undefined;
+  #drawn: { readonly curve: EnteredCurve; readonly parts: CurvePlotParts } | undefined;
+  #written: CurvePlotParts | undefined;
   #ruledFor: readonly unknown[] = [];
   #runs = 0;
 
@@ -82,33 +86,41 @@ export class CurvePlot extends LitElement {
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.#turns.forget();
+    this.#writtenTurns.forget();
   }
 
   protected override shouldUpdate(changed: PropertyValues<this>): boolean {
     const isDragged = this.hold?.pointer !== undefined && this.hold.moved;
     const isOnlyMoved = isDragged && changed.size === 1 && changed.has('curve');
-    return !isOnlyMoved || this.#turns.isTurn();
+    this.#draws = {
+      lines: !isOnlyMoved || this.#turns.isTurn(),
+      written: !isOnlyMoved || this.#writtenTurns.isTurn(),
+    };
+    return this.#draws.lines || this.#draws.written;
   }
 
   protected override willUpdate(): void {
+    if (this.#draws.lines) this.#drawn = this.#draw();
+    if (this.#draws.written) this.#written = this.#drawn?.parts;
+  }
+
+  #draw() {
     const { curve, units } = this;
     const { width, height } = this.#size;
-    const hasRoom = width >= LEAST_SIZE && height >= LEAST_SIZE;
-    this.#parts =
-      curve && hasRoom
-        ? curvePlot(curve, this.#ruleFor(curve), {
-            size: (difference) => gapSize(difference, units),
-            last: this.#parts?.gap?.spot,
-          })
-        : undefined;
+    if (!curve || width < LEAST_SIZE || height < LEAST_SIZE) return undefined;
+    const parts = curvePlot(curve, this.#ruleFor(curve), {
+      size: (difference) => gapSize(difference, units),
+      last: this.#drawn?.parts.gap?.spot,
+    });
+    return { curve, parts };
   }
 
   protected override render(): TemplateResult {
-    const { curve } = this;
     const { width, height, scale } = this.#size;
     const rule = this.#rule;
-    const parts = this.#parts;
-    if (!curve || !rule || !parts) return html`${nothing}`;
+    const written = this.#written;
+    if (!this.#drawn || !rule || !written) return html`${nothing}`;
+    const { curve, parts } = this.#drawn;
     return html`<svg
         class="plot"
         role="img"
@@ -120,7 +132,7 @@ export class CurvePlot extends LitElement {
         <clipPath id="frame">${frameBox(rule)}</clipPath>
         ${guard([rule, this.pressure], () => axesAt(rule, this.pressure))}
         <g clip-path="url(#frame)">${linesAt(parts)}</g>
-        ${labelsAt(parts)} ${gapAt(parts, this.units)}
+        ${labelsAt(written)} ${gapAt(written, this.units)}
         ${parts.marks.map((mark, i) => markAt(mark, this.hold?.index === i))}
       </svg>
       <dc-plot-reader
