@@ -17,7 +17,7 @@ const entered = (points: readonly (typeof POINTS)[number][]) => ({
   points,
   entered: enteredSpline({ ...exampleCurves()[0]!, points }),
   available: undefined,
-  point: undefined,
+  point: { flow: points[1]!.flow, suction: points[1]!.pressure },
 });
 
 /** A plot that takes each move, as the editor does. */
@@ -179,6 +179,26 @@ describe('the plot of a curve on a slow processor', () => {
     }
     expect(drawings).toBeLessThan(6);
     await expect.poll(pressure).toBe(Math.round(moves.at(-1)!.point.pressure * 1000) / 1000);
+    end();
+  });
+
+  it('draws the operating point one change after the lines, and where they were drawn', async () => {
+    const { plot } = await placePlot();
+    const placeOf = (kind: string) =>
+      plot.renderRoot.querySelector(`circle.${kind}`)?.getAttribute('transform');
+    const { send, end } = drag(mark(), [], 'mouse');
+    const steps: string[] = [];
+    for (let down = 10; down <= 90; down += 10) {
+      const [held, point] = [placeOf('held'), placeOf('point')];
+      send('pointermove', 0, down);
+      await drawn();
+      const [lines, written] = [placeOf('held') !== held, placeOf('point') !== point];
+      steps.push(lines ? (written ? 'both' : 'lines') : written ? 'written' : 'neither');
+      if (written) expect(placeOf('point')).toBe(placeOf('held'));
+    }
+    // At first both, and again wherever the changes of this test came to rest.
+    expect(steps[0]).toBe('both');
+    expect(steps.join(' ')).toContain('lines written neither');
     end();
   });
 });
