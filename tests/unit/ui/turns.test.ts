@@ -1,11 +1,21 @@
 // That no frame pays for two kinds of what is drawn where the processor has trouble, and which share
 // one where it has not.
-import { afterEach, describe, expect, it } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { effort } from '../../../src/ui/effort.ts';
 import { AS_IT_CAN, IN_STEP, type Rhythm, rhythmOf, type Turn } from '../../../src/ui/turns.ts';
-import { makeChangesTake } from '../../component/slow-processor.ts';
 
 const TURNS: readonly Turn[] = [0, 1, 2, 3, 4, 5, 6];
 const CHANGES = Array.from({ length: 42 }, (_, change) => change);
+
+/** By the clock of the test, which nothing else on the machine delays [ms]. */
+let clock = 0;
+function makeChangesTake(time: number): void {
+  for (let i = 0; i < 100; i++) {
+    effort.measure(() => {
+      clock += time;
+    });
+  }
+}
 
 const isDrawnAt = (rhythm: Rhythm, change: number) => {
   const { every, at } = rhythm();
@@ -14,7 +24,13 @@ const isDrawnAt = (rhythm: Rhythm, change: number) => {
 const changesOf = (rhythm: Rhythm) => CHANGES.filter((change) => isDrawnAt(rhythm, change));
 
 describe('what is drawn at a change', () => {
-  afterEach(() => makeChangesTake(0));
+  beforeEach(() => {
+    vi.spyOn(performance, 'now').mockImplementation(() => clock);
+  });
+  afterEach(() => {
+    makeChangesTake(0);
+    vi.restoreAllMocks();
+  });
 
   it('is the picture at each, and beside it marks or one turn of figures, with ease', () => {
     makeChangesTake(0);
