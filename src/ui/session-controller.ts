@@ -19,9 +19,9 @@ import {
 /**
  * When a panel is drawn anew, so that a frame of a drag doesn't pay for everything. `at once`: in the
  * same frame. `when seen`: at once, but out of sight only when the gates have come to rest. All others
- * as when seen, but while one change follows another `in step` only at every second of them, `as it can`
- * likewise on a slow processor, a `turn` once in a round of the changes between, the turns after one
- * another, and what is `to be read` as often.
+ * as when seen, but while one change follows another `in step` only at every second of them, a `turn` once
+ * in a round of the changes between, the turns after one another, and what is `to be read` as often. On a
+ * slow processor what is drawn `as it can`, `in step` and by `turn` has every third change each.
  */
 export type Promptness =
   | 'at once'

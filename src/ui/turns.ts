@@ -1,6 +1,6 @@
 // What is laborious to draw takes turns while one change follows another: the first change is drawn, then
-// one in so many, and the last. What moves is drawn at every second change, and what is to be read has the
-// changes between, each in its turn: that is as often as it can be read.
+// one in so many, and the last. What moves is drawn at every second or third change, and what is to be read
+// has changes between, each in its turn: that is as often as it can be read.
 
 import { effort } from './effort.ts';
 import { stillness } from './stillness.ts';
