@@ -34,7 +34,7 @@ function filterFigure({ curve, filter }: Collector): string {
 function separatorFigure({ curve, separator }: Collector, system: UnitSystem): string {
   if (curve.includes.separator) return 'separator in the points';
   if (separator.kind === 'none') return 'no separator';
-  return `separator K ${formatQuantity('coefficient', system, separator.coefficient).text}`;
+  return `separator K\u00a0${formatQuantity('coefficient', system, separator.coefficient).text}`;
 }
 
 /**

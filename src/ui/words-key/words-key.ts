@@ -7,6 +7,7 @@ import type { Verdict } from '../../shop/verdict.ts';
 import { formatQuantity } from '../../units/format.ts';
 import type { UnitSystem } from '../../units/quantity.ts';
 import { baseStyles } from '../styles/base.styles.ts';
+import { unbroken } from '../unbroken.ts';
 import '../verdict/verdict.ts';
 
 /** @element dc-words-key */
@@ -54,7 +55,7 @@ export class WordsKey extends LitElement {
 
 function meaning(verdict: Verdict, words: string): TemplateResult {
   return html`<dt><dc-verdict verdict=${verdict}></dc-verdict></dt>
-    <dd>${words}</dd>`;
+    <dd>${unbroken(words)}</dd>`;
 }
 
 declare global {

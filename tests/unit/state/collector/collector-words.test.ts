@@ -27,7 +27,7 @@ describe('the line of figures', () => {
   it('tells the collector from its points to its separator', () => {
     const { collector } = demoShop();
     expect(spaced(collectorFigures(collector, 'metric'))).toBe(
-      '5 hp cyclone, 16 in. wheel, 8 points of fan static pressure · filter at 1.5 times clean · separator K 4.00',
+      '5 hp cyclone, 16 in. wheel, 8 points of fan static pressure · filter at 1.5 times clean · separator K\u00a04.00',
     );
     const curve = exampleCurves().find(({ id }) => id === 'cyclone-3hp-14in')!;
     expect(
