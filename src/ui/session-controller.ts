@@ -70,11 +70,7 @@ export class SessionController<T> implements ReactiveController {
     this.#read = read;
     this.#promptness = promptness;
     const rhythm = rhythmFor(promptness);
-    this.#turns =
-      rhythm &&
-      new Turns(rhythm, () => {
-        if (this.#missed) this.follow(this.#missed);
-      });
+    this.#turns = rhythm && new Turns(rhythm, () => this.#catchUp());
     if (promptness !== 'at once') {
       this.#observer = new IntersectionObserver((entries) => this.#onSight(entries), {
         rootMargin: NEAR,
@@ -101,7 +97,18 @@ export class SessionController<T> implements ReactiveController {
   /** Reads this session from now on; the page itself says which, panels get it from the page. */
   follow(session: Session | undefined): void {
     this.#end();
-    if (!session) return;
+    if (session) this.#readFrom(session);
+  }
+
+  /** Reads what was missed, and goes on counting. */
+  #catchUp(): void {
+    const missed = this.#missed;
+    if (!missed) return;
+    this.#stop?.();
+    this.#readFrom(missed);
+  }
+
+  #readFrom(session: Session): void {
     let isFirst = true;
     const isWords = this.#promptness === 'to be read';
     this.#stop = follow(

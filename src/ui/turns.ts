@@ -42,37 +42,54 @@ function rhythm(withEase: Beat, withTrouble: Beat): Rhythm {
 }
 
 export class Turns {
+  /** Those that count changes now. */
+  static readonly #counting = new Set<Turns>();
+
   readonly #rhythm: Rhythm;
-  readonly #atRest: () => void;
-  /** Changes that have followed one another up to now; undefined at rest. */
-  #changes: number | undefined;
+  readonly #draw: (isAtRest: boolean) => void;
+  /** Changes that have followed one another up to now. */
+  #changes = 0;
 
   /**
    * @param rhythm - which of the changes are drawn, besides the first
-   * @param atRest - called when changes have stopped following one another
+   * @param draw - called when changes have stopped following one another, and where it is the turn of
+   *   this one while a change is put off
    */
-  constructor(rhythm: Rhythm, atRest: () => void) {
+  constructor(rhythm: Rhythm, draw: (isAtRest: boolean) => void) {
     this.#rhythm = rhythm;
-    this.#atRest = atRest;
+    this.#draw = draw;
   }
 
   /** Notes a change; whether it is to be drawn. */
   isTurn(): boolean {
     stillness.afterChange(this.#onStill);
-    const isFirst = this.#changes === undefined;
-    this.#changes = (this.#changes ?? -1) + 1;
-    const { every, at } = this.#rhythm();
-    return isFirst || this.#changes % every === at;
+    if (Turns.#counting.has(this)) return this.#isNext();
+    Turns.#counting.add(this);
+    this.#changes = 0;
+    return true;
+  }
+
+  /** A change that this one noted is put off: all others count it, and draw in its stead. */
+  putOff(): void {
+    for (const other of Turns.#counting) {
+      if (other !== this && other.#isNext()) other.#draw(false);
+    }
   }
 
   /** The next change is a first one, and nobody waits for rest any more. */
   forget(): void {
     stillness.forget(this.#onStill);
-    this.#changes = undefined;
+    Turns.#counting.delete(this);
+  }
+
+  #isNext(): boolean {
+    this.#changes += 1;
+    const { every, at } = this.#rhythm();
+    return this.#changes % every === at;
   }
 
   readonly #onStill = (): void => {
-    this.#changes = undefined;
-    this.#atRest();
+    Turns.#counting.delete(this);
+    this.#draw(true);
   };
 }

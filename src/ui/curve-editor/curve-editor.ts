@@ -71,8 +71,8 @@ export class CurveEditor extends LitElement {
   #told: CurveTold | undefined;
   /** Whether the next curve comes of a move in the plot. */
   #isMoving = false;
-  readonly #turns = new Turns(rhythmOf(2), () => {
-    this.#tell(false);
+  readonly #turns = new Turns(rhythmOf(2), (isAtRest) => {
+    this.#tell(!isAtRest);
     this.requestUpdate();
   });
 

@@ -18,6 +18,7 @@ import type { CurvePoint } from '../../curve/curve-data.ts';
 import { formatQuantity } from '../../units/format.ts';
 import { toDisplay, type UnitSystem } from '../../units/quantity.ts';
 import { lastDigit } from '../../units/rounding.ts';
+import { HandMoves } from '../hand-moves.ts';
 import { movedBy } from '../moved-by.ts';
 import '../plot-figure/plot-reader.ts';
 import { SizeController } from '../size-controller.ts';
@@ -68,10 +69,13 @@ export class CurvePlot extends LitElement {
 
   readonly #size = new SizeController(this);
   /** While a point is dragged; what is known of the curve is always the latest, and keys are answered at once. */
-  readonly #turns = new Turns(AS_IT_CAN, () => this.requestUpdate());
+  readonly #turns = new Turns(AS_IT_CAN, () => this.#drawIn('lines'));
   /** For the gap and the names of the lines, which are those of the lines drawn last. */
-  readonly #writtenTurns = new Turns(WRITTEN_IN_IT, () => this.requestUpdate());
+  readonly #writtenTurns = new Turns(WRITTEN_IN_IT, () => this.#drawIn('written'));
   #draws = { lines: true, written: true };
+  /** What alone is to be drawn, where nothing has changed since it was noted. */
+  #due = { lines: false, written: false };
+  readonly #hand = new HandMoves<PointMoveEvent>((move) => this.dispatchEvent(move));
   #rule: CurveRule | undefined;
   #drawn: { readonly curve: EnteredCurve; readonly parts: CurvePlotParts } | undefined;
   #written: CurvePlotParts | undefined;
@@ -87,16 +91,26 @@ export class CurvePlot extends LitElement {
     super.disconnectedCallback();
     this.#turns.forget();
     this.#writtenTurns.forget();
+    this.#hand.drop();
   }
 
   protected override shouldUpdate(changed: PropertyValues<this>): boolean {
-    const isDragged = this.hold?.pointer !== undefined && this.hold.moved;
-    const isOnlyMoved = isDragged && changed.size === 1 && changed.has('curve');
-    this.#draws = {
-      lines: !isOnlyMoved || this.#turns.isTurn(),
-      written: !isOnlyMoved || this.#writtenTurns.isTurn(),
-    };
+    this.#draws = this.#toDraw(changed);
+    this.#due = { lines: false, written: false };
     return this.#draws.lines || this.#draws.written;
+  }
+
+  #toDraw(changed: PropertyValues<this>): { readonly lines: boolean; readonly written: boolean } {
+    const isDragged = this.hold?.pointer !== undefined && this.hold.moved;
+    if (changed.size === 0 && (this.#due.lines || this.#due.written)) return this.#due;
+    if (!isDragged || !changed.has('curve')) return { lines: true, written: true };
+    const turns = { lines: this.#turns.isTurn(), written: this.#writtenTurns.isTurn() };
+    return changed.size === 1 ? turns : { lines: true, written: true };
+  }
+
+  #drawIn(part: 'lines' | 'written'): void {
+    this.#due = { ...this.#due, [part]: true };
+    this.requestUpdate();
   }
 
   protected override willUpdate(): void {
@@ -232,11 +246,14 @@ export class CurvePlot extends LitElement {
     const { inner, flowEnd, pressureEnd } = frame;
     const across = (hold.mark.x + way.x - inner.left) / (inner.right - inner.left);
     const up = (inner.bottom - hold.mark.y - way.y) / (inner.bottom - inner.top);
-    this.#move(hold, { flow: across * flowEnd, pressure: up * pressureEnd });
+    const move = this.#moveTo(hold, { flow: across * flowEnd, pressure: up * pressureEnd });
+    if (move) this.#hand.take(move);
   }
 
   #onUp(event: PointerEvent): void {
-    if (this.hold?.pointer === event.pointerId) this.hold = undefined;
+    if (this.hold?.pointer !== event.pointerId) return;
+    this.#hand.letGo();
+    this.hold = undefined;
   }
 
   /** The page has taken the finger away, to scroll with it or otherwise. */
@@ -262,6 +279,7 @@ export class CurvePlot extends LitElement {
     if (!direction || !point || !frame || event.altKey || event.ctrlKey || event.metaKey) return;
     event.preventDefault();
     if (this.hold?.index !== index) {
+      this.#hand.letGo();
       const nowhere = { x: 0, y: 0 };
       this.hold = {
         index,
@@ -275,22 +293,28 @@ export class CurvePlot extends LitElement {
     }
     const steps = pointSteps(this.units, { flow: frame.flowEnd, pressure: frame.pressureEnd });
     const times = event.shiftKey && Math.abs(direction[0] + direction[1]) === 1 ? COARSE : 1;
-    this.#move(this.hold, {
+    const move = this.#moveTo(this.hold, {
       flow: point.flow + times * direction[0] * steps.flow,
       pressure: point.pressure + times * direction[1] * steps.pressure,
     });
+    if (move) this.dispatchEvent(move);
   }
 
   #putBack(): void {
     const { hold } = this;
+    this.#hand.drop();
     this.hold = undefined;
     if (hold?.moved) this.dispatchEvent(new PointMoveEvent(hold.index, hold.start, hold.run));
   }
 
-  #move(hold: Hold, wanted: { readonly flow: number; readonly pressure: number }): void {
+  /** A move of the point to there or near it, if that is not where it was moved last. */
+  #moveTo(
+    hold: Hold,
+    wanted: { readonly flow: number; readonly pressure: number },
+  ): PointMoveEvent | undefined {
     const { curve, units } = this;
     const frame = this.#rule?.frame;
-    if (!curve || !frame) return;
+    if (!curve || !frame) return undefined;
     const point = movedPoint(
       curve.points,
       hold.index,
@@ -298,9 +322,9 @@ export class CurvePlot extends LitElement {
       { flow: frame.flowEnd, pressure: frame.pressureEnd },
       { flow: lastDigit('flow', units), pressure: lastDigit('pressure', units) },
     );
-    const now = curve.points[hold.index]!;
-    if (point.flow === now.flow && point.pressure === now.pressure) return;
-    this.dispatchEvent(new PointMoveEvent(hold.index, point, hold.run));
+    const last = this.#hand.kept?.point ?? curve.points[hold.index]!;
+    if (point.flow === last.flow && point.pressure === last.pressure) return undefined;
+    return new PointMoveEvent(hold.index, point, hold.run);
   }
 
   #placeOf(event: PointerEvent): { readonly x: number; readonly y: number } {

@@ -20,11 +20,14 @@ export class SpeedsPanel extends LitElement {
   static override styles = [baseStyles, buttonStyles, partStyles];
 
   readonly #session = new SessionController(this, readSpeeds, { turn: 4 });
+  /** What is written of the speeds, which has a turn of its own. */
+  readonly #written = new SessionController(this, readView, { turn: 1 });
 
   protected override render(): TemplateResult {
     const read = this.#session.value;
     if (!read) return html`${nothing}`;
     const { view, session } = read;
+    const written = this.#written.value ?? view;
     return html`<section aria-labelledby="title">
       <header>
         <h2 id="title">Speed at each drop</h2>
@@ -38,11 +41,12 @@ export class SpeedsPanel extends LitElement {
       </header>
       <dc-steady-box>
         <div class="picture">
-          <p class="words">${view.sentence}</p>
+          <p class="words">${written.sentence}</p>
           <dc-speeds-plot
-            label="Speed at each drop. ${view.sentence}"
+            label="Speed at each drop. ${written.sentence}"
             .units=${read.units}
             .view=${view}
+            .written=${written.rows}
             .selected=${read.selected}
           ></dc-speeds-plot>
         </div>
@@ -58,20 +62,17 @@ export class SpeedsPanel extends LitElement {
 }
 
 function readSpeeds(session: Session) {
-  const units = session.units.value;
   const selection = session.selection.value;
   return {
     session,
-    units,
+    units: session.units.value,
     selected: selection?.kind === 'drop' ? selection.id : undefined,
-    view: speedsView(
-      session.shop.value,
-      session.shownReport.value,
-      session.report.value,
-      session.former.value,
-      units,
-    ),
+    view: readView(session),
   };
+}
+
+function readView({ shop, shownReport, report, former, units }: Session): SpeedsView {
+  return speedsView(shop.value, shownReport.value, report.value, former.value, units.value);
 }
 
 function tableOf({ rows, unit, hasFormer }: SpeedsView): PlotTable {

@@ -4,6 +4,7 @@
 
 import { html, LitElement, nothing, svg, type SVGTemplateResult, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { guard } from 'lit/directives/guard.js';
 import type { Place } from '../../plot/frame.ts';
 import type { Readable, ReadLine } from '../../plot/reading.ts';
 import { type DrawnRow, type SpeedMark, type SpeedRows, speedRows } from '../../plot/speed-rows.ts';
@@ -49,6 +50,8 @@ export class SpeedsPlot extends LitElement {
   @property() label = '';
   @property({ attribute: false }) units: UnitSystem = 'us';
   @property({ attribute: false }) view: SpeedsView | undefined;
+  /** The same rows as they are written; they may come a little after the marks while gates move. */
+  @property({ attribute: false }) written: readonly SpeedRow[] | undefined;
   /** Id of the drop that is looked at. */
   @property() selected: string | undefined;
 
@@ -73,6 +76,10 @@ export class SpeedsPlot extends LitElement {
       this.units,
     );
     const height = drawn.inner.bottom + FOOT;
+    const written = view.rows.map((row, i) => {
+      const told = this.written?.[i];
+      return told?.drop.id === row.drop.id ? told : row;
+    });
     return html`<div class="figure">
       <svg
         class="plot"
@@ -88,7 +95,10 @@ export class SpeedsPlot extends LitElement {
             : nothing,
         )}
         ${scaleAt(drawn, view)}
-        ${view.rows.map((row, i) => rowAt(row, drawn.rows[i]!, drawn, isWide))}
+        ${view.rows.map((row, i) => marksAt(row, drawn.rows[i]!, drawn))}
+        ${written.map(({ drop }, i) =>
+          guard([drop, width], () => wordsAt(drop, drawn.rows[i]!, drawn, isWide)),
+        )}
       </svg>
       <dc-plot-reader
         label="speed at each drop"
@@ -122,24 +132,30 @@ function scaleAt({ axis, band, inner, x }: SpeedRows, { unit }: SpeedsView): SVG
     <text class="band-label" x=${(band.left + band.right) / 2} y="14">carries</text>`;
 }
 
-function rowAt(
-  { drop, former }: SpeedRow,
+function marksAt(
+  { former }: SpeedRow,
   row: DrawnRow,
   { inner, band }: SpeedRows,
-  isWide: boolean,
 ): SVGTemplateResult {
-  const { speed, verdict } = drop;
-  const middle = (row.top + row.bottom) / 2;
   const tone = (at: SpeedMark) => (at.x < band.left ? 'settles' : at.x > band.right ? 'tight' : '');
   return svg`<line class="row" x1=${inner.left} x2=${inner.right} y1=${row.base} y2=${row.base} />
-    <text class=${speed ? 'name open' : 'name'} x="0" y=${middle}>${drop.name}</text>
     ${former === undefined ? nothing : ghosts(row)}
     ${row.slowest ? markAt('slowest', SLOWEST, row.slowest, row.base, tone(row.slowest)) : nothing}
     ${
       row.own
         ? markAt('own', row.own.isPastEnd ? OWN_PAST_END : OWN, row.own, row.base, tone(row.own))
         : nothing
-    }
+    }`;
+}
+
+function wordsAt(
+  { name, speed, verdict }: SpeedRow['drop'],
+  row: DrawnRow,
+  { inner }: SpeedRows,
+  isWide: boolean,
+): SVGTemplateResult {
+  const middle = (row.top + row.bottom) / 2;
+  return svg`<text class=${speed ? 'name open' : 'name'} x="0" y=${middle}>${name}</text>
     ${
       speed === undefined
         ? nothing
