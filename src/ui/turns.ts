@@ -26,8 +26,8 @@ const TURNS = 7;
 export const IN_STEP = rhythm({ every: 2, at: 0 }, { every: 3, at: 1 });
 /** A picture, where all else leaves no time for it at every change. */
 export const AS_IT_CAN = rhythm({ every: 1, at: 0 }, { every: 3, at: 0 });
-/** What is written in such a picture. */
-export const WRITTEN_IN_IT = rhythm({ every: 1, at: 0 }, { every: 3, at: 1 });
+/** A picture whose parts the hand moves itself: where there is trouble, the frame after a move is its own. */
+export const AFTER_THE_HAND = rhythm({ every: 1, at: 0 }, { every: 3, at: 1 });
 
 /** The rhythm of figures that have a turn. */
 export function rhythmOf(turn: Turn): Rhythm {

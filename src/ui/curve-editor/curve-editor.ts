@@ -67,6 +67,8 @@ export class CurveEditor extends LitElement {
   /** The air that a test of one's own begins with. */
   @property({ attribute: false }) air: TestAir | undefined;
 
+  /** What the plot draws: the very same while curve and effect are. */
+  #entered: EnteredCurve | undefined;
   /** What all but the plot shows: while a point is moved, figures and words come a little after it. */
   #told: CurveTold | undefined;
   /** Whether the next curve comes of a move in the plot. */
@@ -83,6 +85,8 @@ export class CurveEditor extends LitElement {
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (!changed.has('curve') && !changed.has('effect')) return;
+    const { curve, effect } = this;
+    this.#entered = curve && enteredCurve({ curve, effect });
     const moving = this.#isMoving;
     this.#isMoving = false;
     if (!moving || this.#turns.isTurn()) this.#tell(moving);
@@ -139,10 +143,10 @@ export class CurveEditor extends LitElement {
 
   #plot(curve: Curve, told: CurveTold): TemplateResult {
     if (usedPoints(curve).length < 2) return html`${nothing}`;
-    const { units, effect } = this;
+    const { units } = this;
     return html`<div class="plot">
       <dc-curve-plot
-        .curve=${enteredCurve({ curve, effect })}
+        .curve=${this.#entered}
         .units=${units}
         .pressure=${basisWords(curve.basis.kind).column}
         @dc-point-move=${(event: PointMoveEvent) => this.#onMove(event)}

@@ -24,7 +24,7 @@ import '../plot-figure/plot-reader.ts';
 import { SizeController } from '../size-controller.ts';
 import { baseStyles } from '../styles/base.styles.ts';
 import { ruledPlotStyles } from '../styles/ruled-plot.styles.ts';
-import { AS_IT_CAN, Turns, WRITTEN_IN_IT } from '../turns.ts';
+import { AFTER_THE_HAND, Turns } from '../turns.ts';
 import { axesAt, frameBox, gapAt, gapSize, labelsAt, linesAt, markAt } from './curve-drawing.ts';
 import { curvePlotStyles } from './curve-plot.styles.ts';
 import { PointMoveEvent } from './point-move-event.ts';
@@ -69,16 +69,10 @@ export class CurvePlot extends LitElement {
 
   readonly #size = new SizeController(this);
   /** While a point is dragged; what is known of the curve is always the latest, and keys are answered at once. */
-  readonly #turns = new Turns(AS_IT_CAN, () => this.#drawIn('lines'));
-  /** For the gap and the names of the lines, which are those of the lines drawn last. */
-  readonly #writtenTurns = new Turns(WRITTEN_IN_IT, () => this.#drawIn('written'));
-  #draws = { lines: true, written: true };
-  /** What alone is to be drawn, where nothing has changed since it was noted. */
-  #due = { lines: false, written: false };
+  readonly #turns = new Turns(AFTER_THE_HAND, () => this.requestUpdate());
   readonly #hand = new HandMoves<PointMoveEvent>((move) => this.dispatchEvent(move));
   #rule: CurveRule | undefined;
-  #drawn: { readonly curve: EnteredCurve; readonly parts: CurvePlotParts } | undefined;
-  #written: CurvePlotParts | undefined;
+  #parts: CurvePlotParts | undefined;
   #ruledFor: readonly unknown[] = [];
   #runs = 0;
 
@@ -90,51 +84,34 @@ export class CurvePlot extends LitElement {
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.#turns.forget();
-    this.#writtenTurns.forget();
     this.#hand.drop();
   }
 
   protected override shouldUpdate(changed: PropertyValues<this>): boolean {
-    this.#draws = this.#toDraw(changed);
-    this.#due = { lines: false, written: false };
-    return this.#draws.lines || this.#draws.written;
-  }
-
-  #toDraw(changed: PropertyValues<this>): { readonly lines: boolean; readonly written: boolean } {
     const isDragged = this.hold?.pointer !== undefined && this.hold.moved;
-    if (changed.size === 0 && (this.#due.lines || this.#due.written)) return this.#due;
-    if (!isDragged || !changed.has('curve')) return { lines: true, written: true };
-    const turns = { lines: this.#turns.isTurn(), written: this.#writtenTurns.isTurn() };
-    return changed.size === 1 ? turns : { lines: true, written: true };
-  }
-
-  #drawIn(part: 'lines' | 'written'): void {
-    this.#due = { ...this.#due, [part]: true };
-    this.requestUpdate();
+    if (!isDragged || !changed.has('curve')) return true;
+    return this.#turns.isTurn() || changed.size > 1;
   }
 
   protected override willUpdate(): void {
-    if (this.#draws.lines) this.#drawn = this.#draw();
-    if (this.#draws.written) this.#written = this.#drawn?.parts;
-  }
-
-  #draw() {
     const { curve, units } = this;
     const { width, height } = this.#size;
-    if (!curve || width < LEAST_SIZE || height < LEAST_SIZE) return undefined;
-    const parts = curvePlot(curve, this.#ruleFor(curve), {
-      size: (difference) => gapSize(difference, units),
-      last: this.#drawn?.parts.gap?.spot,
-    });
-    return { curve, parts };
+    const hasRoom = width >= LEAST_SIZE && height >= LEAST_SIZE;
+    this.#parts =
+      curve && hasRoom
+        ? curvePlot(curve, this.#ruleFor(curve), {
+            size: (difference) => gapSize(difference, units),
+            last: this.#parts?.gap?.spot,
+          })
+        : undefined;
   }
 
   protected override render(): TemplateResult {
+    const { curve } = this;
     const { width, height, scale } = this.#size;
     const rule = this.#rule;
-    const written = this.#written;
-    if (!this.#drawn || !rule || !written) return html`${nothing}`;
-    const { curve, parts } = this.#drawn;
+    const parts = this.#parts;
+    if (!curve || !rule || !parts) return html`${nothing}`;
     return html`<svg
         class="plot"
         role="img"
@@ -146,7 +123,7 @@ export class CurvePlot extends LitElement {
         <clipPath id="frame">${frameBox(rule)}</clipPath>
         ${guard([rule, this.pressure], () => axesAt(rule, this.pressure))}
         <g clip-path="url(#frame)">${linesAt(parts)}</g>
-        ${labelsAt(written)} ${gapAt(written, this.units)}
+        ${labelsAt(parts)} ${gapAt(parts, this.units)}
         ${parts.marks.map((mark, i) => markAt(mark, this.hold?.index === i))}
       </svg>
       <dc-plot-reader

@@ -32,7 +32,8 @@ export class SuctionPanel extends LitElement {
     const read = this.#session.value;
     if (!read) return html`${nothing}`;
     const { view } = read;
-    const written = this.#written.value;
+    const told = this.#written.value;
+    const written = told && told.drop?.id === view.drop?.id ? told : view;
     return html`<section aria-labelledby="title">
       <header>
         <h2 id="title">Where the suction goes</h2>
@@ -40,13 +41,13 @@ export class SuctionPanel extends LitElement {
       </header>
       <dc-steady-box>
         <div class="picture">
-          <p class="words">${unbroken(view.sentence)}</p>
+          <p class="words">${unbroken(written.sentence)}</p>
           <dc-suction-plot
-            label="Suction from the hood to the collector. ${view.sentence}"
+            label="Suction from the hood to the collector. ${written.sentence}"
             .units=${read.units}
             .unit=${view.unit}
             .steps=${view.steps}
-            .written=${written?.drop?.id === view.drop?.id ? written?.steps : view.steps}
+            .written=${written.steps}
             .end=${read.end}
           ></dc-suction-plot>
         </div>

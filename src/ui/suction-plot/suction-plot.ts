@@ -1,7 +1,7 @@
 // Where the suction goes: the way from the hood at the top down to the collector, a row a part, with
 // the total and the static suction after each. The parts that take most are drawn and written strong.
 
-import { html, LitElement, nothing, svg, type TemplateResult } from 'lit';
+import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { guard } from 'lit/directives/guard.js';
 import type { Readable } from '../../plot/reading.ts';
@@ -88,9 +88,7 @@ export class SuctionPlot extends LitElement {
           headsAt(path, columns, width),
         ])}
         <path class="between" d=${path.between} />
-        ${path.rows.map(({ stroke }, i) =>
-          steps[i]!.part >= MUCH ? svg`<path class="much" d=${stroke} />` : nothing,
-        )}
+        <path class="much" d=${muchOf(path, steps)} />
         <path class="total" d=${path.total} />
         <path class="static" d=${path.static} />
         ${guard([names, width, written], () =>
@@ -120,6 +118,11 @@ export class SuctionPlot extends LitElement {
     if (!isSame) this.#names = names;
     return this.#names;
   }
+}
+
+/** The strokes of the parts that take much. */
+function muchOf({ rows }: SuctionPath, steps: readonly SuctionStep[]): string {
+  return rows.map(({ stroke }, i) => (steps[i]!.part >= MUCH ? stroke : '')).join('');
 }
 
 function readable(path: SuctionPath, steps: readonly SuctionStep[], unit: string): Readable {
