@@ -5,6 +5,7 @@ import { Session } from '../../src/state/session.ts';
 import '../../src/ui/collector-panel/collector-panel.ts';
 import '../../src/ui/conditions-panel/conditions-panel.ts';
 import '../../src/ui/shop-page/shop-page.ts';
+import { formatQuantity } from '../../src/units/format.ts';
 import { demoShop } from '../unit/state/demo-shop.ts';
 import {
   button,
@@ -16,6 +17,7 @@ import {
   slider,
   text,
 } from './harness.ts';
+import { makeChangesTake } from './slow-processor.ts';
 
 async function unfolded(part: 'Collector' | 'Air, filter and range'): Promise<Session> {
   const session = new Session(demoShop(), ['planer'], 'us');
@@ -112,6 +114,42 @@ describe('the collector', () => {
     expect(session.shop.value.collector.curve.name).toMatch(/, changed$/);
     session.undo();
     expect(session.shop.value.collector.curve).toEqual(before);
+  });
+
+  it('solves for where a point was let go, and tells it, on a slow processor', async () => {
+    makeChangesTake(2);
+    try {
+      const session = await unfolded('Collector');
+      const before = session.shop.value.collector.curve;
+      const mark = slider('Point 5 of the curve').element() as HTMLElement;
+      const { left, top } = mark.getBoundingClientRect();
+      const send = (type: string, down: number) =>
+        mark.dispatchEvent(
+          new PointerEvent(type, {
+            pointerId: 1,
+            clientX: left,
+            clientY: top + down,
+            bubbles: true,
+          }),
+        );
+      // No hand is on the glass, so there is none to capture.
+      mark.setPointerCapture = () => {};
+      send('pointerdown', 0);
+      for (let down = 5; down <= 40; down += 5) send('pointermove', down);
+      send('pointerup', 40);
+      const { pressure } = session.shop.value.collector.curve.points[4]!;
+      expect(pressure).toBeLessThan(before.points[4]!.pressure);
+      const { flow, suction } = session.report.value.operatingPoint!;
+      const fresh = new Session(session.shop.value, ['planer'], 'us').report.value;
+      expect(flow).toBeCloseTo(fresh.operatingPoint!.flow, 8);
+      expect(suction).toBeCloseTo(fresh.operatingPoint!.suction, 3);
+      const told = formatQuantity('flow', 'us', flow).number;
+      await expect.element(page.getByText(`collector moves ${told}`).first()).toBeVisible();
+      session.undo();
+      expect(session.shop.value.collector.curve).toEqual(before);
+    } finally {
+      makeChangesTake(0);
+    }
   });
 
   it('states the same filter in another way without moving the point', async () => {

@@ -182,23 +182,49 @@ describe('the plot of a curve on a slow processor', () => {
     end();
   });
 
-  it('draws the operating point one change after the lines, and where they were drawn', async () => {
-    const { plot } = await placePlot();
+  it('is moved at every third move of the hand, and drawn a frame after', async () => {
+    const { plot, moves } = await placePlot();
     const placeOf = (kind: string) =>
       plot.renderRoot.querySelector(`circle.${kind}`)?.getAttribute('transform');
     const { send, end } = drag(mark(), [], 'mouse');
     const steps: string[] = [];
     for (let down = 10; down <= 90; down += 10) {
-      const [held, point] = [placeOf('held'), placeOf('point')];
+      const [held, count] = [placeOf('held'), moves.length];
       send('pointermove', 0, down);
       await drawn();
-      const [lines, written] = [placeOf('held') !== held, placeOf('point') !== point];
-      steps.push(lines ? (written ? 'both' : 'lines') : written ? 'written' : 'neither');
-      if (written) expect(placeOf('point')).toBe(placeOf('held'));
+      const [isMade, isDrawn] = [moves.length > count, placeOf('held') !== held];
+      steps.push(isMade ? (isDrawn ? 'both' : 'made') : isDrawn ? 'drawn' : 'neither');
+      if (isDrawn) expect(placeOf('point')).toBe(placeOf('held'));
     }
-    // At first both, and again wherever the changes of this test came to rest.
+    // At first both, and again wherever the moves of this test came to rest.
     expect(steps[0]).toBe('both');
-    expect(steps.join(' ')).toContain('lines written neither');
+    expect(steps.join(' ')).toContain('made drawn neither');
     end();
+  });
+
+  it('is where the hand let go, and where it was before Escape', async () => {
+    const { plot, moves } = await placePlot();
+    const { send } = drag(mark(), [[0, 10]], 'mouse');
+    send('pointermove', 0, 40);
+    expect(moves).toHaveLength(1);
+    send('pointerup', 0, 40);
+    expect(moves).toHaveLength(2);
+    const [first, last] = moves.map(({ point }) => point.pressure);
+    expect(1500 - last!).toBeGreaterThan(3 * (1500 - first!));
+    await drawn();
+    expect(pressure()).toBeCloseTo(last!, 2);
+
+    (mark() as HTMLElement).focus();
+    drag(
+      mark(),
+      [
+        [0, 10],
+        [0, 40],
+      ],
+      'mouse',
+    );
+    await userEvent.keyboard('{Escape}');
+    await expect.poll(pressure).toBeCloseTo(last!, 2);
+    expect(plot.curve!.points[1]!.pressure).toBe(last);
   });
 });

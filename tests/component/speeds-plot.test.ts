@@ -58,6 +58,26 @@ describe('the plot of speeds', () => {
       .toMatch(/^Thickness planer: .*ft\/min in its own pipe/);
   });
 
+  it('writes figures that come later than the marks, of the same drops alone', async () => {
+    const plot = await placePlot();
+    const figures = () =>
+      [...plot.picture!.querySelectorAll('.speed')].map(({ textContent }) => textContent);
+    const mark = () => plot.picture!.querySelector('.own')!.getAttribute('transform');
+    const [before, place] = [figures(), mark()];
+    session.openOnly(session.shop.value.drops.map(({ id }) => id));
+    const opened = session.report.value;
+    const later = speedsView(session.shop.value, opened, opened, undefined, 'us');
+    session.openOnly(['planer']);
+    plot.written = view.rows;
+    plot.view = later;
+    await drawn();
+    expect(mark()).not.toBe(place);
+    expect(figures()).toEqual(before);
+    plot.written = view.rows.toReversed();
+    await drawn();
+    expect(figures()).not.toEqual(before);
+  });
+
   it('draws nothing where there is no room', async () => {
     expect((await placePlot(200)).picture).toBeNull();
   });
