@@ -67,7 +67,7 @@ export class CurveEditor extends LitElement {
   /** The air that a test of one's own begins with. */
   @property({ attribute: false }) air: TestAir | undefined;
 
-  /** What the plot draws: the very same while curve and effect are. */
+  /** What the plot draws, the very same while curve and effect are; undefined without two points. */
   #entered: EnteredCurve | undefined;
   /** What all but the plot shows: while a point is moved, figures and words come a little after it. */
   #told: CurveTold | undefined;
@@ -86,7 +86,8 @@ export class CurveEditor extends LitElement {
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (!changed.has('curve') && !changed.has('effect')) return;
     const { curve, effect } = this;
-    this.#entered = curve && enteredCurve({ curve, effect });
+    const isLine = curve !== undefined && usedPoints(curve).length > 1;
+    this.#entered = isLine ? enteredCurve({ curve, effect }) : undefined;
     const moving = this.#isMoving;
     this.#isMoving = false;
     if (!moving || this.#turns.isTurn()) this.#tell(moving);
@@ -142,7 +143,7 @@ export class CurveEditor extends LitElement {
   }
 
   #plot(curve: Curve, told: CurveTold): TemplateResult {
-    if (usedPoints(curve).length < 2) return html`${nothing}`;
+    if (!this.#entered) return html`${nothing}`;
     const { units } = this;
     return html`<div class="plot">
       <dc-curve-plot
