@@ -255,8 +255,9 @@ export class CurvePlot extends LitElement {
     const direction = KEY_STEPS[event.key];
     if (!direction || !point || !frame || event.altKey || event.ctrlKey || event.metaKey) return;
     event.preventDefault();
+    // A move of the hand that was put off is not to come after the keys.
+    this.#hand.letGo();
     if (this.hold?.index !== index) {
-      this.#hand.letGo();
       const nowhere = { x: 0, y: 0 };
       this.hold = {
         index,
